@@ -1,0 +1,6 @@
+package clutchwright.engine.pedigree;
+
+/// Acyclic, parents first.
+public final class Pedigree {
+    private Pedigree() {}
+}

@@ -1,0 +1,12 @@
+/// Everything that computes: chances, crosses, catalogues, the gene line, pedigrees.
+@org.jspecify.annotations.NullMarked
+module clutchwright.engine {
+    requires static org.jspecify;
+
+    exports clutchwright.engine.probability;
+    exports clutchwright.engine.genetics;
+    exports clutchwright.engine.catalogue;
+    exports clutchwright.engine.notation;
+    exports clutchwright.engine.pedigree;
+    exports clutchwright.engine.inference;
+}

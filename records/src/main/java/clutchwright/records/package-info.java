@@ -1,0 +1,3 @@
+/// To be filled.
+@org.jspecify.annotations.NullMarked
+package clutchwright.records;
