@@ -9,21 +9,21 @@ public final class CatalogueText {
 
     /// @param file its name, for the faults
     public static Result read(String file, String text) {
-        throw new UnsupportedOperationException("#2");
+        return SpeciesReader.read(file, text);
     }
 
-    /// The species with the keeper's entries over it: a locus of the overlay replaces the one
-    /// of the
-    /// same name, other loci are added.
+    /// The species with the keeper's entries over it: a locus of the overlay replaces the one of
+    /// the same name, a combination and a remark likewise, linkage takes its loci out of older
+    /// groups; all else is added. What states no standing is unproven.
     ///
     /// @param overlay text in the format of a species file, without its head
     public static Result readOver(Species base, String file, String overlay) {
-        throw new UnsupportedOperationException("#2");
+        return SpeciesReader.readOver(base, file, overlay);
     }
 
-    /// One locus as text, in the format that is read.
+    /// One locus as text, in the format that is read; reading it gives an equal entry.
     public static String write(LocusEntry entry) {
-        throw new UnsupportedOperationException("#2");
+        return LocusWriter.write(entry);
     }
 
     public sealed interface Result {

@@ -11,7 +11,9 @@ import java.util.List;
 /// @param title what the trade calls the locus or the complex
 /// @param standing how well it stands that these alleles are one series
 /// @param traits one an allele, the wild type left out, in the order of the locus
-/// @param forms named looks, the plain ones of single alleles included
+/// @param forms named looks, the plain ones of single alleles included, in the order of the pairs;
+///     a look that the file describes in several blocks stands once a block, and `Normal` stands
+///     only where the file says something of a pair that does not show
 /// @param cautions those that concern this locus alone
 /// @param ownEntry whether the keeper added or changed it
 public record LocusEntry(
