@@ -17,7 +17,7 @@ import java.util.Optional;
 public final class Catalogue {
 
     private static final List<String> SHIPPED =
-            List.of("python-regius", "pantherophis-guttatus", "morelia-spilota");
+            List.of("python-regius", "pantherophis-guttatus", "boa-imperator");
 
     private final Species species;
     private final NameIndex index;

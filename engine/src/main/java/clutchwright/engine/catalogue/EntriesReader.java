@@ -38,7 +38,7 @@ final class EntriesReader {
     /// A species that is whole only if no fault was added.
     Species read(TextLine file) {
         readLoci(file);
-        var alleles = AlleleNames.ofAll(allAlleles(file));
+        var alleles = AlleleNames.ofAll(allAlleles());
         var linkage =
                 new LinkageReader(entries, lines.ids(), faults)
                         .readOver(base.model().linkage(), file.all("linkage"));
@@ -111,7 +111,7 @@ final class EntriesReader {
     }
 
     /// Those of the loci that could be read, and of the others as far as their names go.
-    private List<Allele> allAlleles(TextLine file) {
+    private List<Allele> allAlleles() {
         var alleles = new LinkedHashSet<Allele>();
         entries.values().stream()
                 .filter(entry -> !broken.contains(entry.id()))

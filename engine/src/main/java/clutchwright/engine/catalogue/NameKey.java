@@ -31,7 +31,7 @@ final class NameKey {
 
     private static boolean isAscii(String name) {
         for (int i = 0; i < name.length(); i++) {
-            if (name.charAt(i) > '\u007e') {
+            if (name.charAt(i) > '~') {
                 return false;
             }
         }

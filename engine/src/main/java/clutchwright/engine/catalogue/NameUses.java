@@ -1,5 +1,7 @@
 package clutchwright.engine.catalogue;
 
+import static java.util.Comparator.naturalOrder;
+
 import clutchwright.engine.genetics.Genotype;
 import clutchwright.engine.genetics.Phenotype;
 import java.util.ArrayList;
@@ -34,8 +36,8 @@ final class NameUses {
         }
 
         /// Kinds of one rank in a locus stand side by side.
-        private int rankInLocus() {
-            return this == FORM_SYNONYM ? ALLELE_SYNONYM.ordinal() : ordinal();
+        private Kind rank() {
+            return this == FORM_SYNONYM ? ALLELE_SYNONYM : this;
         }
     }
 
@@ -70,11 +72,11 @@ final class NameUses {
     }
 
     private static List<Meaning> strongest(List<Use> uses) {
-        int best = uses.stream().mapToInt(use -> use.kind.rankInLocus()).min().orElseThrow();
+        var best = uses.stream().map(use -> use.kind.rank()).min(naturalOrder()).orElseThrow();
         var meanings = new ArrayList<Meaning>();
         var forms = new LinkedHashMap<Phenotype, List<Meaning.OfForm>>();
         for (var use : uses) {
-            if (use.kind.rankInLocus() == best) {
+            if (use.kind.rank() == best) {
                 switch (use.meaning) {
                     case Meaning.OfForm form ->
                             forms.computeIfAbsent(
