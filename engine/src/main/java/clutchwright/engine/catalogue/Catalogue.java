@@ -132,7 +132,8 @@ public final class Catalogue {
     private static String shippedText(String file) {
         try (var in = Catalogue.class.getResourceAsStream(file)) {
             if (in == null) {
-                throw new IllegalStateException("the file " + file + " is missing from the program");
+                throw new IllegalStateException(
+                        "the file " + file + " is missing from the program");
             }
             return new String(in.readAllBytes(), UTF_8);
         } catch (IOException e) {

@@ -38,8 +38,7 @@ final class CautionReader {
 
     private Optional<Caution> caution(TextLine line, Block block, List<Caution.Part> parts) {
         var concern =
-                block.member(
-                        line, "concern", List.of(Caution.Concern.values()), line.value());
+                block.member(line, "concern", List.of(Caution.Concern.values()), line.value());
         var words = block.findRequired("words", "plain words for a keeper");
         var standing = block.standing(unlessStated);
         var source = block.source();

@@ -50,8 +50,7 @@ final class EntriesReader {
                         .flatMap(at -> cautionReader.read(at).stream())
                         .toList();
         var named = new NamedReader(entries.sequencedValues(), broken, lines, faults);
-        var combinations =
-                named.combinationsOver(base.combinations(), file.all("combination"));
+        var combinations = named.combinationsOver(base.combinations(), file.all("combination"));
         var remarks = named.remarksOver(base.remarks(), file.all("remark"));
         reportLost();
         if (faults.count() > 0) {
@@ -129,8 +128,7 @@ final class EntriesReader {
 
     /// Cautions of the species that concern more than one of its loci.
     private List<Caution> baseCautions() {
-        var ofLoci =
-                base.loci().stream().flatMap(entry -> entry.cautions().stream()).toList();
+        var ofLoci = base.loci().stream().flatMap(entry -> entry.cautions().stream()).toList();
         return base.model().cautions().stream()
                 .filter(caution -> !ofLoci.contains(caution))
                 .toList();

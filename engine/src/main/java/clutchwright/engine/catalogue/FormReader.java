@@ -17,8 +17,7 @@ import java.util.Set;
 /// Reads the `form`s of one locus: looks that are not what the modes of the alleles imply.
 final class FormReader {
 
-    private static final List<String> PLAIN =
-            List.of("name", "also", "viability", "masks", "note");
+    private static final List<String> PLAIN = List.of("name", "also", "viability", "masks", "note");
     private static final String EVERYTHING = "everything";
 
     private final LocusId locus;

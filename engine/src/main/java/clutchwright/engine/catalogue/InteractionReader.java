@@ -31,8 +31,7 @@ final class InteractionReader {
     private void readOne(TextLine line) {
         var block = new Block(line, faults, List.of("viability"), List.of("caution"));
         var parts = names.parts(line, line.value(), faults);
-        boolean several =
-                parts.stream().map(part -> part.allele().locus()).distinct().count() > 1;
+        boolean several = parts.stream().map(part -> part.allele().locus()).distinct().count() > 1;
         if (!parts.isEmpty() && !several) {
             faults.add(line, "'" + line.value() + "', of one locus", "alleles of several loci");
         }
@@ -44,7 +43,6 @@ final class InteractionReader {
             viability.ifPresent(found -> combinations.add(new Combination(parts, found)));
         }
         var reader = new CautionReader(names, origin.unlessStated(), faults);
-        line.all("caution")
-                .forEach(at -> reader.read(at, parts).ifPresent(cautions::add));
+        line.all("caution").forEach(at -> reader.read(at, parts).ifPresent(cautions::add));
     }
 }

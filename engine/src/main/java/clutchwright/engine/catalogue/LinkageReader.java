@@ -21,8 +21,7 @@ final class LinkageReader {
     private final Set<LocusId> linked = new HashSet<>();
 
     /// @param ofText loci that the text itself has, whether or not they could be read
-    LinkageReader(
-            SequencedMap<LocusId, LocusEntry> entries, Set<LocusId> ofText, Faults faults) {
+    LinkageReader(SequencedMap<LocusId, LocusEntry> entries, Set<LocusId> ofText, Faults faults) {
         this.entries = entries;
         this.ofText = ofText;
         this.faults = faults;

@@ -41,8 +41,7 @@ final class LocusReader {
         static final Origin KEEPER = new Origin(true, Standing.UNPROVEN);
     }
 
-    LocusReader(
-            TextLine line, LocusId id, Set<LocusId> knownLoci, Origin origin, Faults faults) {
+    LocusReader(TextLine line, LocusId id, Set<LocusId> knownLoci, Origin origin, Faults faults) {
         this.line = line;
         this.id = id;
         this.knownLoci = knownLoci;
@@ -121,9 +120,7 @@ final class LocusReader {
                     .map(Inheritance.SexLinked::new);
         }
         faults.add(
-                at,
-                "'" + at.value() + "'",
-                "autosomal, or sex-linked and a fraction such as 1/20");
+                at, "'" + at.value() + "'", "autosomal, or sex-linked and a fraction such as 1/20");
         return Optional.empty();
     }
 

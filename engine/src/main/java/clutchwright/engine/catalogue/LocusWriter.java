@@ -102,10 +102,7 @@ final class LocusWriter {
         switch (masking) {
             case Masking.Nothing() -> {}
             case Masking.These(var loci) ->
-                    line(
-                            2,
-                            "masks",
-                            joined(loci.stream().sorted().map(LocusId::value).toList()));
+                    line(2, "masks", joined(loci.stream().sorted().map(LocusId::value).toList()));
             case Masking.Everything() -> line(2, "masks", "everything");
         }
     }
@@ -156,9 +153,7 @@ final class LocusWriter {
 
     /// The wild type last, as breeders write it.
     private static String written(Genotype.Diploid pair) {
-        return pair.first().isWild()
-                ? pair.second().name() + "/" + Allele.WILD
-                : pair.toString();
+        return pair.first().isWild() ? pair.second().name() + "/" + Allele.WILD : pair.toString();
     }
 
     private static String written(Viability viability) {

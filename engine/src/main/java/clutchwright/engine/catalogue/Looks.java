@@ -22,8 +22,7 @@ final class Looks {
     private final Map<Allele, Mode> modes;
     private final Map<Genotype.Diploid, Phenotype> stated;
 
-    private Looks(
-            LocusId locus, Map<Allele, Mode> modes, Map<Genotype.Diploid, Phenotype> stated) {
+    private Looks(LocusId locus, Map<Allele, Mode> modes, Map<Genotype.Diploid, Phenotype> stated) {
         this.locus = locus;
         this.modes = modes;
         this.stated = stated;

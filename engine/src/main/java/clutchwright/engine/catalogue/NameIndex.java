@@ -104,8 +104,7 @@ final class NameIndex {
     private void add(String key, List<Use> uses) {
         var meaning = NameUses.meaningOf(uses);
         meanings.put(key, meaning);
-        var strongest =
-                uses.stream().min(Comparator.comparing(Use::kind)).orElse(uses.getFirst());
+        var strongest = uses.stream().min(Comparator.comparing(Use::kind)).orElse(uses.getFirst());
         spellings.add(
                 new Spelling(
                         key,
@@ -120,9 +119,9 @@ final class NameIndex {
             case Meaning.OneOf(var _, var choices) ->
                     choices.stream().map(Meaning::name).distinct().toList();
             case Meaning.OfAllele _,
-                            Meaning.OfForm _,
-                            Meaning.OfCombination _,
-                            Meaning.OfRemark _ ->
+                    Meaning.OfForm _,
+                    Meaning.OfCombination _,
+                    Meaning.OfRemark _ ->
                     List.of(meaning.name());
         };
     }

@@ -79,13 +79,12 @@ final class NameUses {
             if (use.kind.rank() == best) {
                 switch (use.meaning) {
                     case Meaning.OfForm form ->
-                            forms.computeIfAbsent(
-                                            form.form().phenotype(), key -> new ArrayList<>())
+                            forms.computeIfAbsent(form.form().phenotype(), key -> new ArrayList<>())
                                     .add(form);
                     case Meaning.OfAllele _,
-                                    Meaning.OfCombination _,
-                                    Meaning.OfRemark _,
-                                    Meaning.OneOf _ ->
+                            Meaning.OfCombination _,
+                            Meaning.OfRemark _,
+                            Meaning.OneOf _ ->
                             meanings.add(use.meaning);
                 }
             }
@@ -154,21 +153,18 @@ final class NameUses {
         if (!look.visible()) {
             return;
         }
-        var blocks =
-                entry.forms().stream().filter(form -> form.phenotype().equals(look)).toList();
+        var blocks = entry.forms().stream().filter(form -> form.phenotype().equals(look)).toList();
         var form = merge(blocks);
         var meaning =
                 form.pairs().size() == 1
                         ? new Meaning.OfForm(look.name(), form)
-                        : new Meaning.OfForm(
-                                Looks.SUPER + trait.name(), only(pair, look, blocks));
+                        : new Meaning.OfForm(Looks.SUPER + trait.name(), only(pair, look, blocks));
         Stream.concat(Stream.of(trait.name()), trait.synonyms().stream())
                 .map(name -> Looks.SUPER + name)
                 .forEach(name -> add(entry.id(), Kind.IMPLIED_SUPER, name, meaning));
     }
 
-    private static NamedForm only(
-            Genotype.Diploid pair, Phenotype look, List<NamedForm> blocks) {
+    private static NamedForm only(Genotype.Diploid pair, Phenotype look, List<NamedForm> blocks) {
         var note =
                 blocks.stream()
                         .filter(block -> block.pairs().contains(pair))

@@ -25,10 +25,7 @@ final class NamedReader {
     /// @param broken loci that could not be read
     /// @param lines where each locus of the text stands
     NamedReader(
-            Collection<LocusEntry> entries,
-            Set<LocusId> broken,
-            LocusLines lines,
-            Faults faults) {
+            Collection<LocusEntry> entries, Set<LocusId> broken, LocusLines lines, Faults faults) {
         this.entries = List.copyOf(entries);
         this.index = NameIndex.of(this.entries, List.of(), List.of());
         this.namesOfBroken = new HashSet<>();
@@ -43,8 +40,7 @@ final class NamedReader {
     }
 
     /// One that gives a name and what it is to it again takes the place of the base's.
-    List<NamedCombination> combinationsOver(
-            List<NamedCombination> base, List<TextLine> written) {
+    List<NamedCombination> combinationsOver(List<NamedCombination> base, List<TextLine> written) {
         var read = new ArrayList<NamedCombination>();
         for (var line : written) {
             for (var combination : combination(line).stream().toList()) {
@@ -81,8 +77,7 @@ final class NamedReader {
             }
         }
         return EntriesReader.concat(
-                base.stream().filter(old -> !keys.contains(NameKey.of(old.name()))).toList(),
-                read);
+                base.stream().filter(old -> !keys.contains(NameKey.of(old.name()))).toList(), read);
     }
 
     private Optional<NamedCombination> combination(TextLine line) {
@@ -151,8 +146,7 @@ final class NamedReader {
                 at,
                 "'" + written + "', which means several things",
                 "one of "
-                        + String.join(
-                                ", ", choices.stream().map(NamedReader::withLocus).toList()));
+                        + String.join(", ", choices.stream().map(NamedReader::withLocus).toList()));
         return Optional.empty();
     }
 

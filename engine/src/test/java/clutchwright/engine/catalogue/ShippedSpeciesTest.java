@@ -37,10 +37,7 @@ class ShippedSpeciesTest {
                                 name ->
                                         assertThat(choices(catalogue, name))
                                                 .as(name)
-                                                .anyMatch(
-                                                        meaning ->
-                                                                leadsInto(
-                                                                        meaning, entry)));
+                                                .anyMatch(meaning -> leadsInto(meaning, entry)));
             }
             for (var form : entry.forms()) {
                 if (form.phenotype().visible()) {
@@ -50,9 +47,7 @@ class ShippedSpeciesTest {
                                             assertThat(choices(catalogue, name))
                                                     .as(name)
                                                     .anyMatch(
-                                                            meaning ->
-                                                                    leadsInto(
-                                                                            meaning, entry)));
+                                                            meaning -> leadsInto(meaning, entry)));
                 }
             }
         }
@@ -105,8 +100,7 @@ class ShippedSpeciesTest {
 
     @ParameterizedTest
     @MethodSource("shipped")
-    void a_locus_that_is_written_out_and_laid_over_its_species_changes_only_whose_it_is(
-            String id) {
+    void a_locus_that_is_written_out_and_laid_over_its_species_changes_only_whose_it_is(String id) {
         var species = Catalogue.shipped(id).species();
         for (var entry : species.loci()) {
             var over = CatalogueText.readOver(species, "own", CatalogueText.write(entry));
