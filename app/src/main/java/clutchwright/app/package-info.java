@@ -1,3 +1,4 @@
-/// To be filled.
+/// The program that a breeder runs: pages in the browser and commands in the terminal. The front
+/// door is [clutchwright.app.Clutchwright].
 @org.jspecify.annotations.NullMarked
 package clutchwright.app;

@@ -1,0 +1,63 @@
+package clutchwright.app.settings;
+
+import clutchwright.app.web.Entry;
+import clutchwright.app.web.Form;
+import clutchwright.app.web.OwnerPassword;
+import clutchwright.app.web.Preferring;
+import clutchwright.app.web.Reply;
+import clutchwright.app.wording.Preferences;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PostMapping;
+
+/// How figures, dates and pages look, and who may come in from elsewhere.
+@Controller
+public class SettingsPage {
+
+    private final Preferring preferring;
+    private final OwnerPassword password;
+
+    SettingsPage(Preferring preferring, OwnerPassword password) {
+        this.preferring = preferring;
+        this.password = password;
+    }
+
+    @GetMapping("/settings")
+    public Reply show() {
+        return Reply.show(view(PreferencesForm.of(preferring.preferences()), Form.EMPTY));
+    }
+
+    @PostMapping("/settings")
+    public Reply save(Form form) {
+        return switch (PreferencesForm.read(form)) {
+            case Entry.Understood<Preferences>(var preferences) -> {
+                preferring.prefer(preferences);
+                yield Reply.go("/settings").saying("Settings saved.");
+            }
+            case Entry.Faulty<Preferences>(var faulty) -> Reply.faulty(view(faulty, Form.EMPTY));
+        };
+    }
+
+    @PostMapping("/settings/password")
+    public Reply setPassword(Form form) {
+        return switch (PasswordForm.read(form)) {
+            case Entry.Understood<String>(var typed) -> {
+                password.set(typed);
+                yield Reply.go("/settings")
+                        .saying("Password set. Other devices can sign in with it.");
+            }
+            case Entry.Faulty<String>(var faulty) ->
+                    Reply.faulty(view(PreferencesForm.of(preferring.preferences()), faulty));
+        };
+    }
+
+    @PostMapping("/settings/password/remove")
+    public Reply removePassword() {
+        password.remove();
+        return Reply.go("/settings").saying("Password removed. Other devices are shut out.");
+    }
+
+    private SettingsView view(Form preferences, Form passwordForm) {
+        return new SettingsView(preferences, passwordForm, password.isSet());
+    }
+}

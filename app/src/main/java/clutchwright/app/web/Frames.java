@@ -1,0 +1,58 @@
+package clutchwright.app.web;
+
+import clutchwright.app.wording.Formats;
+import jakarta.servlet.http.HttpServletRequest;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.springframework.security.web.csrf.CsrfToken;
+import org.springframework.web.servlet.support.RequestContextUtils;
+
+/// Puts the frame around a view: what is known of the request and of the keeper's preferences.
+final class Frames {
+
+    private static final Frame.Csrf NO_TOKEN = new Frame.Csrf("_csrf", "X-CSRF-TOKEN", "");
+
+    private final Preferring preferring;
+    private final Assets assets;
+    private final Supplier<Set<String>> pathsThatExist;
+
+    Frames(Preferring preferring, Assets assets, Supplier<Set<String>> pathsThatExist) {
+        this.preferring = preferring;
+        this.assets = assets;
+        this.pathsThatExist = pathsThatExist;
+    }
+
+    Frame around(View view, HttpServletRequest request) {
+        return new Frame(
+                view.title(),
+                view.section(),
+                sections(),
+                flash(request),
+                csrf(request),
+                new Formats(preferring.preferences()),
+                assets,
+                Optional.ofNullable(request.getParameter("find")).orElse(""),
+                request.getUserPrincipal() != null);
+    }
+
+    private List<Section> sections() {
+        var exist = pathsThatExist.get();
+        return Arrays.stream(Section.values()).filter(s -> exist.contains(s.path())).toList();
+    }
+
+    private static Optional<Flash> flash(HttpServletRequest request) {
+        var kept = RequestContextUtils.getInputFlashMap(request);
+        return kept != null && kept.get(ReplyWriter.FLASH) instanceof Flash flash
+                ? Optional.of(flash)
+                : Optional.empty();
+    }
+
+    private static Frame.Csrf csrf(HttpServletRequest request) {
+        return request.getAttribute(CsrfToken.class.getName()) instanceof CsrfToken token
+                ? new Frame.Csrf(token.getParameterName(), token.getHeaderName(), token.getToken())
+                : NO_TOKEN;
+    }
+}
