@@ -53,7 +53,9 @@ class WebSetup {
         return Assets.read(
                 "clutchwright.css",
                 "parts.css",
-                "clutchwright.js", "icon.svg", "vendor/htmx-2.0.10.min.js");
+                "clutchwright.js",
+                "icon.svg",
+                "vendor/htmx-2.0.10.min.js");
     }
 
     @Bean
