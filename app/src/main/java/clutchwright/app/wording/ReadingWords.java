@@ -57,6 +57,11 @@ public final class ReadingWords {
                             .formatted(names);
             case CAUTION -> "Welfare: see the cautions for %s.".formatted(names);
             case SPELLING -> "Read as %s.".formatted(names);
+            case WHICH_LINE ->
+                    "Which %s? Until you write %s it counts as a line of its own."
+                            .formatted(
+                                    note.names().getFirst(),
+                                    anyOf(note.names().subList(1, note.names().size())));
             case PROPOSAL -> "The note would make it %s: not set.".formatted(names);
         };
     }

@@ -69,8 +69,12 @@ final class Block {
     }
 
     List<String> synonyms() {
-        return all("also").stream()
-                .flatMap(also -> Words.list(also.value()).stream())
+        return listOf("also");
+    }
+
+    List<String> listOf(String key) {
+        return all(key).stream()
+                .flatMap(line -> Words.list(line.value()).stream())
                 .distinct()
                 .toList();
     }

@@ -23,7 +23,7 @@ final class LocusReader {
             List.of("title", "inherits", "standing", "source", "note");
     private static final List<String> NESTING = List.of("allele", "form", "caution");
     private static final List<String> ALLELE =
-            List.of("mode", "also", "standing", "source", "note");
+            List.of("mode", "also", "asks", "standing", "source", "note");
     private static final String SEX_LINKED = "sex-linked";
 
     private final TextLine line;
@@ -149,6 +149,7 @@ final class LocusReader {
                                 new Allele(id, at.value()),
                                 mode.orElse(Mode.DOMINANT),
                                 block.synonyms(),
+                                block.listOf("asks"),
                                 standing,
                                 block.source(),
                                 block.note()));

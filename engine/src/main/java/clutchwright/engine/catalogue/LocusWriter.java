@@ -60,6 +60,9 @@ final class LocusWriter {
         line(1, "allele", trait.name());
         line(2, "mode", Words.of(trait.mode()));
         writeSynonyms(trait.synonyms());
+        if (!trait.asks().isEmpty()) {
+            line(2, "asks", joined(trait.asks()));
+        }
         line(2, "standing", Words.of(trait.standing()));
         writeSource(2, trait.source());
         writeNote(2, trait.note());

@@ -60,6 +60,8 @@ public sealed interface Reading {
             CAUTION,
             /// A name that was misspelt and could mean only one thing.
             SPELLING,
+            /// A gene of which the line was not said: it may be any of the names after the first.
+            WHICH_LINE,
             /// A note in the line from which hets could be derived; proposed, not set.
             PROPOSAL
         }
