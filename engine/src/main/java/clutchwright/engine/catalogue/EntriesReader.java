@@ -40,7 +40,7 @@ final class EntriesReader {
         readLoci(file);
         var alleles = AlleleNames.ofAll(allAlleles());
         var linkage =
-                new LinkageReader(entries, lines.ids(), faults)
+                new LinkageReader(entries, lines, faults)
                         .readOver(base.model().linkage(), file.all("linkage"));
         var interactions =
                 new InteractionReader(alleles, origin, faults).read(file.all("interaction"));

@@ -16,12 +16,12 @@ final class LinkageReader {
     private static final String EXPECTED = "locus fraction locus, such as locus-a 1/10 locus-b";
 
     private final SequencedMap<LocusId, LocusEntry> entries;
-    private final Set<LocusId> ofText;
+    private final LocusLines ofText;
     private final Faults faults;
     private final Set<LocusId> linked = new HashSet<>();
 
     /// @param ofText loci that the text itself has, whether or not they could be read
-    LinkageReader(SequencedMap<LocusId, LocusEntry> entries, Set<LocusId> ofText, Faults faults) {
+    LinkageReader(SequencedMap<LocusId, LocusEntry> entries, LocusLines ofText, Faults faults) {
         this.entries = entries;
         this.ofText = ofText;
         this.faults = faults;
@@ -34,8 +34,8 @@ final class LinkageReader {
             read(line).ifPresent(groups::add);
         }
         for (var group : base.groups()) {
-            if (group.loci().stream().noneMatch(linked::contains)
-                    && group.loci().stream().noneMatch(this::isSexLinked)) {
+            if (group.loci().stream().noneMatch(linked::contains)) {
+                group.loci().stream().filter(this::isSexLinked).forEach(this::reportSexLinked);
                 groups.add(group);
             }
         }
@@ -65,7 +65,7 @@ final class LinkageReader {
 
     private Optional<LocusId> locus(TextLine line, String written) {
         var known = new HashSet<>(entries.keySet());
-        known.addAll(ofText);
+        known.addAll(ofText.ids());
         if (!LocusId.isWellFormed(written) || !known.contains(new LocusId(written))) {
             faults.unknown(
                     line, "locus", written, known.stream().map(LocusId::value).sorted().toList());
@@ -78,6 +78,14 @@ final class LinkageReader {
             faults.add(line, "locus '" + id + "' a second time", "each locus in one group, once");
         }
         return Optional.of(id);
+    }
+
+    private void reportSexLinked(LocusId id) {
+        var inherits = ofText.theLine(id).all("inherits").getFirst();
+        faults.add(
+                inherits,
+                "the linked locus '" + id + "' made sex-linked",
+                "autosomal, or a linkage line that leaves it out");
     }
 
     private boolean isSexLinked(LocusId id) {

@@ -19,7 +19,8 @@ final class NameKey {
                 key.append(Character.toLowerCase(c));
             }
         }
-        return key.toString();
+        // T- is not T.
+        return key.length() == 1 && plain.strip().endsWith("-") ? key + "-" : key.toString();
     }
 
     /// The words of a name, in lower case.
