@@ -20,12 +20,59 @@ class AnyTextTest {
 
     private static final List<String> WORDS =
             List.of(
-                    "locus", "allele", "form", "caution", "interaction", "linkage", "combination",
-                    "remark", "name", "mode", "also", "masks", "viability", "when", "is", "note",
-                    "inherits", "title", "words", "standing", "source", "0", "1/2", "-1/3", "1/0",
-                    "+", "/", ";", "Chalk", "Tin", "x2", "chalk:", "#", "\\#", "\t", "  ", "    ",
-                    "\n", "\n  ", "\n    ", "\r", "\u2028", "\u0000", "\ud83d", "everything",
-                    "Normal", "recessive", "autosomal", "Chalk/Chalk", "+/+", "Super", "fog", "dew");
+                    "locus",
+                    "allele",
+                    "form",
+                    "caution",
+                    "interaction",
+                    "linkage",
+                    "combination",
+                    "remark",
+                    "name",
+                    "mode",
+                    "also",
+                    "masks",
+                    "viability",
+                    "when",
+                    "is",
+                    "note",
+                    "inherits",
+                    "title",
+                    "words",
+                    "standing",
+                    "source",
+                    "0",
+                    "1/2",
+                    "-1/3",
+                    "1/0",
+                    "+",
+                    "/",
+                    ";",
+                    "Chalk",
+                    "Tin",
+                    "x2",
+                    "chalk:",
+                    "#",
+                    "\\#",
+                    "\t",
+                    "  ",
+                    "    ",
+                    "\n",
+                    "\n  ",
+                    "\n    ",
+                    "\r",
+                    "\u2028",
+                    "\u0000",
+                    "\ud83d",
+                    "everything",
+                    "Normal",
+                    "recessive",
+                    "autosomal",
+                    "Chalk/Chalk",
+                    "+/+",
+                    "Super",
+                    "fog",
+                    "dew");
 
     @Test
     void random_bytes_and_random_words() {
@@ -41,7 +88,8 @@ class AnyTextTest {
     }
 
     @Test
-    void shipped_files_with_lines_and_letters_lost_doubled_swapped_or_replaced() throws IOException {
+    void shipped_files_with_lines_and_letters_lost_doubled_swapped_or_replaced()
+            throws IOException {
         var random = new Random(SEED);
         for (int i = 0; i < MUTATED_FILES; i++) {
             var ids = Catalogue.shippedSpecies();

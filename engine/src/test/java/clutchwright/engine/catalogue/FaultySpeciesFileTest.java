@@ -129,9 +129,7 @@ class FaultySpeciesFileTest {
                         """;
         assertThat(faults(text))
                 .extracting(Fault::found, Fault::expected)
-                .contains(
-                        tuple(
-                                "'Tin', an allele of several loci", "one of tin:Tin, dew:Tin"));
+                .contains(tuple("'Tin', an allele of several loci", "one of tin:Tin, dew:Tin"));
         assertThat(faults(text))
                 .noneSatisfy(fault -> assertThat(fault.found()).contains("dew:Tin"));
     }
@@ -141,8 +139,7 @@ class FaultySpeciesFileTest {
         var text = InventedSpecies.TEXT.replace("mode      dominant", "mode      domnant");
         assertThat(faults(text))
                 .singleElement()
-                .satisfies(
-                        fault -> assertThat(fault.found()).isEqualTo("unknown mode 'domnant'"));
+                .satisfies(fault -> assertThat(fault.found()).isEqualTo("unknown mode 'domnant'"));
     }
 
     @Test

@@ -55,8 +55,7 @@ class OwnEntriesTest {
                 .satisfies(
                         group ->
                                 assertThat(group.loci())
-                                        .containsExactly(
-                                                new LocusId("ember"), new LocusId("fog")));
+                                        .containsExactly(new LocusId("ember"), new LocusId("fog")));
     }
 
     @Test
@@ -99,10 +98,8 @@ class OwnEntriesTest {
         assertThat(faults(tin))
                 .extracting(Fault::line, Fault::found)
                 .containsExactly(
-                        tuple(
-                                2, "locus 'tin' without the form 'Tin'"),
-                        tuple(
-                                2, "locus 'tin' without the allele 'Tin'"));
+                        tuple(2, "locus 'tin' without the form 'Tin'"),
+                        tuple(2, "locus 'tin' without the allele 'Tin'"));
     }
 
     @Test
@@ -117,9 +114,7 @@ class OwnEntriesTest {
                 """;
         assertThat(faults(dew))
                 .extracting(Fault::line, Fault::found)
-                .containsExactly(
-                        tuple(
-                                3, "the linked locus 'dew' made sex-linked"));
+                .containsExactly(tuple(3, "the linked locus 'dew' made sex-linked"));
     }
 
     @Test

@@ -120,9 +120,7 @@ class RoyalPythonTraitsTest {
                                         .isInstanceOfSatisfying(
                                                 Meaning.OfCombination.class,
                                                 queen ->
-                                                        assertThat(
-                                                                        queen.combination()
-                                                                                .phenotypes())
+                                                        assertThat(queen.combination().phenotypes())
                                                                 .hasSize(3)));
     }
 

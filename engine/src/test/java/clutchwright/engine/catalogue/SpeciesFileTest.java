@@ -84,8 +84,7 @@ class SpeciesFileTest {
                 .isEqualTo(new Masking.Everything());
         var fog = map("fog");
         assertThat(fog.maskingOf(fog.phenotypeOf(pair("fog", "Fog", "Fog"))))
-                .isEqualTo(
-                        new Masking.These(Set.of(new LocusId("tin"), new LocusId("dew"))));
+                .isEqualTo(new Masking.These(Set.of(new LocusId("tin"), new LocusId("dew"))));
     }
 
     @Test
@@ -105,8 +104,7 @@ class SpeciesFileTest {
         assertThat(species.model().cautions())
                 .extracting(Caution::concern, Caution::parts)
                 .containsExactly(
-                        tuple(
-                                Caution.Concern.NERVES, List.of(new Caution.Part(tin, 2))),
+                        tuple(Caution.Concern.NERVES, List.of(new Caution.Part(tin, 2))),
                         tuple(
                                 Caution.Concern.EARLY_DEATH,
                                 List.of(new Caution.Part(chalk, 1), new Caution.Part(tin, 2))));
