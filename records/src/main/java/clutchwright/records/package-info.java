@@ -1,3 +1,5 @@
-/// To be filled.
-@org.jspecify.annotations.NullMarked
+/// What was seen, said and done. The front door is [clutchwright.records.Snapshot].
+@NullMarked
 package clutchwright.records;
+
+import org.jspecify.annotations.NullMarked;

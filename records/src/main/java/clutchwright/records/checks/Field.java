@@ -1,0 +1,37 @@
+package clutchwright.records.checks;
+
+/// What a problem is about, as a form or a column would name it.
+public enum Field {
+    TAG,
+    NAME,
+    SPECIES,
+    HATCHED,
+    ACQUIRED,
+    DAM,
+    SIRE,
+    GENE_LINE,
+    SAID_OR_SEEN_ON,
+    SEASON,
+    PUT_TOGETHER,
+    SEPARATED,
+    SIGN_SEEN_ON,
+    CLUTCH_NUMBER,
+    LAID,
+    EGGS,
+    CANDLED,
+    LOST,
+    PIPPED,
+    BOX,
+    WEIGHED,
+    GRAMS,
+    FED,
+    SHED,
+    NOTED,
+    NOTE,
+    ROOM,
+    RACK,
+    TUB,
+    PHOTO,
+    LOCUS,
+    SETTING
+}

@@ -1,0 +1,7 @@
+package clutchwright.records.checks;
+
+/// In which part an animal is named.
+public enum Parent {
+    DAM,
+    SIRE
+}

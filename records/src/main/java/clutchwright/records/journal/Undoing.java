@@ -1,0 +1,127 @@
+package clutchwright.records.journal;
+
+import clutchwright.records.store.Image;
+import clutchwright.records.store.Transaction;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/// Takes one change back, the last row first.
+final class Undoing {
+
+    private final Transaction tx;
+    private final Journal journal;
+    private final Change change;
+
+    Undoing(Transaction tx, Journal journal, Change change) {
+        this.tx = tx;
+        this.journal = journal;
+        this.change = change;
+    }
+
+    Undo result() {
+        var steps = steps();
+        var blocking = changedSince(steps);
+        if (!blocking.isEmpty()) {
+            return new Undo.Blocked(journal.laterThan(change.id(), blocking));
+        }
+        var hanging = pointingAtWhatWouldGo(steps);
+        if (!hanging.isEmpty()) {
+            return new Undo.Blocked(journal.laterThan(change.id(), hanging));
+        }
+        return tx.attempt(() -> takeBack(steps))
+                // A constraint spoke, such as a tag that another animal has by now.
+                .orElseGet(() -> new Undo.Blocked(laterInTheSameTables(steps)));
+    }
+
+    private Undo takeBack(List<Step> steps) {
+        var by = tx.openedChange();
+        for (var step : steps) {
+            if (step.before().isPresent()) {
+                tx.restore(step.table(), step.row(), step.before().get());
+            } else {
+                tx.delete(step.table(), step.row());
+            }
+        }
+        tx.markUndone(change.id(), by, change.undoes());
+        return new Undo.Undone(by);
+    }
+
+    /// The rows that are no longer as the change left them. A row that the change wrote more than
+    /// once is compared with what it wrote last.
+    private List<Journal.Touched> changedSince(List<Step> steps) {
+        var seen = new HashSet<Journal.Touched>();
+        var found = new ArrayList<Journal.Touched>();
+        for (var step : steps) {
+            var touched = new Journal.Touched(step.table(), step.row());
+            if (seen.add(touched)) {
+                var asLeft =
+                        step.after().isPresent()
+                                ? tx.isAs(step.table(), step.row(), step.after().get())
+                                : tx.row(step.table(), step.row()).isEmpty();
+                if (!asLeft) {
+                    found.add(touched);
+                }
+            }
+        }
+        return found;
+    }
+
+    private List<Journal.Touched> pointingAtWhatWouldGo(List<Step> steps) {
+        Set<Journal.Touched> going = new HashSet<>();
+        for (var step : steps) {
+            if (step.before().isEmpty()) {
+                going.add(new Journal.Touched(step.table(), step.row()));
+            }
+        }
+        return going.stream()
+                .flatMap(row -> tx.pointingAt(row.table(), row.row()).stream())
+                .flatMap(
+                        pointing ->
+                                pointing.rows().stream()
+                                        .map(row -> new Journal.Touched(pointing.table(), row)))
+                .filter(row -> steps.stream().noneMatch(step -> step.isOf(row)))
+                .distinct()
+                .toList();
+    }
+
+    private List<Change> laterInTheSameTables(List<Step> steps) {
+        var tables = steps.stream().map(Step::table).distinct().toList();
+        return tx.list(
+                Journal::change,
+                "select distinct c.* from change c join entry e on e.change = c.id"
+                        + " where c.id > ? and c.undone_by is null"
+                        + " and e.table_name in ("
+                        + "?, ".repeat(tables.size() - 1)
+                        + "?) order by c.id desc limit 50",
+                parameters(tables));
+    }
+
+    private Object[] parameters(List<String> tables) {
+        var all = new ArrayList<Object>();
+        all.add(change.id().value());
+        all.addAll(tables);
+        return all.toArray();
+    }
+
+    private List<Step> steps() {
+        return tx.list(
+                row ->
+                        new Step(
+                                row.text("table_name"),
+                                row.number("row_id"),
+                                row.findText("before_image").map(Image::read),
+                                row.findText("after_image").map(Image::read)),
+                "select * from entry where change = ? order by id desc",
+                change.id().value());
+    }
+
+    private record Step(String table, long row, Optional<Image> before, Optional<Image> after) {
+
+        boolean isOf(Journal.Touched touched) {
+            return table.equals(touched.table()) && row == touched.row();
+        }
+    }
+}

@@ -1,0 +1,173 @@
+package clutchwright.records.store;
+
+import com.zaxxer.hikari.HikariConfig;
+import com.zaxxer.hikari.HikariDataSource;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.locks.ReentrantLock;
+import org.springframework.dao.DataAccessException;
+
+/// The breeder's records, open.
+///
+/// One writer at a time; readers see what was there when their transaction began.
+public final class Database implements AutoCloseable {
+
+    public static final String FILE = "clutchwright.db";
+
+    private final Dialect dialect;
+    private final Path folder;
+    private final HikariDataSource readers;
+    private final HikariDataSource writers;
+    private final Clock clock;
+    private final ReentrantLock writing = new ReentrantLock(true);
+    private final AtomicLong revision = new AtomicLong();
+
+    private Database(
+            Dialect dialect,
+            Path folder,
+            HikariDataSource readers,
+            HikariDataSource writers,
+            Clock clock) {
+        this.dialect = dialect;
+        this.folder = folder;
+        this.readers = readers;
+        this.writers = writers;
+        this.clock = clock;
+    }
+
+    /// Opens the file in a folder, both made if they are not there, and brings it up to date.
+    ///
+    /// @throws StoreFailure if it is damaged, from a later version, or not ours
+    public static Database open(Path folder, Clock clock) {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new StoreFailure("cannot make the folder " + folder, e);
+        }
+        var file = folder.resolve(FILE);
+        var writers = pool(SqliteUrls.forWriting(file), 1);
+        try {
+            SqliteUrls.testIntegrity(writers, file);
+            Migrations.run(writers, Dialect.SQLITE);
+            return new Database(
+                    Dialect.SQLITE, folder, pool(SqliteUrls.forReading(file), 4), writers, clock);
+        } catch (RuntimeException e) {
+            writers.close();
+            throw e;
+        }
+    }
+
+    /// Opens a PostgreSQL database.
+    ///
+    /// @param url as the driver takes it, `jdbc:postgresql://host/name?user=...&password=...`
+    /// @param folder where photos are kept
+    /// @throws StoreFailure if it cannot be reached or is from a later version
+    public static Database url(String url, Path folder, Clock clock) {
+        var both = pool(url, 8);
+        try {
+            Migrations.run(both, Dialect.POSTGRESQL);
+            return new Database(Dialect.POSTGRESQL, folder, both, both, clock);
+        } catch (RuntimeException e) {
+            both.close();
+            throw e;
+        }
+    }
+
+    /// Reads, all of it from one moment.
+    public <R> R read(Work<R> work) {
+        try (var connection = readers.getConnection()) {
+            try {
+                return work.in(new Transaction(connection, folder, clock, null, ""));
+            } finally {
+                connection.rollback();
+            }
+        } catch (SQLException | DataAccessException e) {
+            throw new StoreFailure("reading failed", e);
+        }
+    }
+
+    /// Writes, all of it or nothing, as one change in the journal.
+    ///
+    /// @param what what the person did, in their words
+    /// @throws IllegalStateException within another write
+    public <R> R write(Author who, String what, Work<R> work) {
+        if (writing.isHeldByCurrentThread()) {
+            throw new IllegalStateException("a write within a write: " + what);
+        }
+        writing.lock();
+        try (var connection = writers.getConnection()) {
+            return write(connection, new Transaction(connection, folder, clock, who, what), work);
+        } catch (SQLException | DataAccessException e) {
+            throw new StoreFailure("writing failed: " + what, e);
+        } finally {
+            writing.unlock();
+        }
+    }
+
+    /// Grows with every write of this process that was kept.
+    public long revision() {
+        return revision.get();
+    }
+
+    /// Where photos are kept beside the records.
+    public Path folder() {
+        return folder;
+    }
+
+    public Dialect dialect() {
+        return dialect;
+    }
+
+    public Clock clock() {
+        return clock;
+    }
+
+    @Override
+    public void close() {
+        readers.close();
+        writers.close();
+    }
+
+    private <R> R write(Connection connection, Transaction tx, Work<R> work) throws SQLException {
+        boolean kept = false;
+        try {
+            if (dialect == Dialect.POSTGRESQL) {
+                // Checks read before they write; one writer at a time, as in SQLite, keeps them
+                // true.
+                tx.list(row -> row, "select pg_advisory_xact_lock(7234231)");
+            }
+            var result = work.in(tx);
+            if (!tx.isAbandoned()) {
+                tx.settle();
+                connection.commit();
+                kept = true;
+                if (tx.change().isPresent()) {
+                    revision.incrementAndGet();
+                }
+            }
+            return result;
+        } finally {
+            if (!kept) {
+                connection.rollback();
+            }
+        }
+    }
+
+    private static HikariDataSource pool(String url, int size) {
+        var config = new HikariConfig();
+        config.setJdbcUrl(url);
+        config.setMaximumPoolSize(size);
+        config.setMinimumIdle(1);
+        config.setAutoCommit(false);
+        try {
+            return new HikariDataSource(config);
+        } catch (RuntimeException e) {
+            throw new StoreFailure("the database cannot be opened", e);
+        }
+    }
+}
