@@ -1,8 +1,7 @@
 package clutchwright.engine.probability;
 
-import java.math.BigDecimal;
 import java.math.BigInteger;
-import java.math.MathContext;
+import org.jspecify.annotations.Nullable;
 
 /// An exact rational number in lowest terms, the denominator above zero.
 ///
@@ -10,21 +9,44 @@ import java.math.MathContext;
 /// all the same. Two fractions are equal when they are the same number.
 public final class Fraction implements Comparable<Fraction> {
 
-    public static final Fraction NONE = new Fraction(BigInteger.ZERO, BigInteger.ONE);
-    public static final Fraction WHOLE = new Fraction(BigInteger.ONE, BigInteger.ONE);
-    public static final Fraction HALF = of(1, 2);
+    public static final Fraction NONE = new Fraction(0, 1);
+    public static final Fraction WHOLE = new Fraction(1, 1);
+    public static final Fraction HALF = new Fraction(1, 2);
 
-    private final BigInteger numerator;
-    private final BigInteger denominator;
+    /// Whole numbers up to here have a double of their own: 2 to the power of 53.
+    private static final long EXACT_IN_DOUBLE = 1L << 53;
 
-    private Fraction(BigInteger numerator, BigInteger denominator) {
-        this.numerator = numerator;
-        this.denominator = denominator;
+    private final long n;
+
+    /// Zero where the number is in `big`.
+    private final long d;
+
+    private final @Nullable Big big;
+
+    /// A numerator or denominator that no `long` holds.
+    private record Big(BigInteger numerator, BigInteger denominator) {}
+
+    private Fraction(long n, long d) {
+        this.n = n;
+        this.d = d;
+        this.big = null;
+    }
+
+    private Fraction(Big big) {
+        this.n = 0;
+        this.d = 0;
+        this.big = big;
     }
 
     /// @throws IllegalArgumentException if the denominator is zero
     public static Fraction of(long numerator, long denominator) {
-        return of(BigInteger.valueOf(numerator), BigInteger.valueOf(denominator));
+        if (denominator == 0) {
+            throw new IllegalArgumentException("the denominator of " + numerator + "/0 is zero");
+        }
+        if (numerator == Long.MIN_VALUE || denominator == Long.MIN_VALUE) {
+            return of(BigInteger.valueOf(numerator), BigInteger.valueOf(denominator));
+        }
+        return denominator > 0 ? lowest(numerator, denominator) : lowest(-numerator, -denominator);
     }
 
     /// @throws IllegalArgumentException if the denominator is zero
@@ -36,7 +58,7 @@ public final class Fraction implements Comparable<Fraction> {
         if (denominator.signum() < 0) {
             divisor = divisor.negate();
         }
-        return new Fraction(numerator.divide(divisor), denominator.divide(divisor));
+        return ofLowest(numerator.divide(divisor), denominator.divide(divisor));
     }
 
     /// Reads `n/d` or a whole number.
@@ -56,45 +78,77 @@ public final class Fraction implements Comparable<Fraction> {
     }
 
     public BigInteger numerator() {
-        return numerator;
+        return big == null ? BigInteger.valueOf(n) : big.numerator;
     }
 
     public BigInteger denominator() {
-        return denominator;
+        return big == null ? BigInteger.valueOf(d) : big.denominator;
     }
 
     public boolean isNone() {
-        return numerator.signum() == 0;
+        return n == 0 && d != 0;
     }
 
     public boolean isWhole() {
-        return equals(WHOLE);
+        return n == 1 && d == 1;
     }
 
     public Fraction plus(Fraction that) {
+        if (big == null && that.big == null) {
+            if (d == that.d) {
+                var sum = n + that.n;
+                if (((n ^ sum) & (that.n ^ sum)) >= 0 && sum != Long.MIN_VALUE) {
+                    return lowest(sum, d);
+                }
+            } else if (fits(n, that.d) && fits(that.n, d) && fits(d, that.d)) {
+                var left = n * that.d;
+                var right = that.n * d;
+                var sum = left + right;
+                if (((left ^ sum) & (right ^ sum)) >= 0 && sum != Long.MIN_VALUE) {
+                    return lowest(sum, d * that.d);
+                }
+            }
+        }
         return of(
-                numerator.multiply(that.denominator).add(that.numerator.multiply(denominator)),
-                denominator.multiply(that.denominator));
+                numerator()
+                        .multiply(that.denominator())
+                        .add(that.numerator().multiply(denominator())),
+                denominator().multiply(that.denominator()));
     }
 
     public Fraction minus(Fraction that) {
-        return of(
-                numerator.multiply(that.denominator).subtract(that.numerator.multiply(denominator)),
-                denominator.multiply(that.denominator));
+        return plus(that.negated());
     }
 
     public Fraction times(Fraction that) {
-        return of(numerator.multiply(that.numerator), denominator.multiply(that.denominator));
+        if (isWhole()) {
+            return that;
+        }
+        if (that.isWhole()) {
+            return this;
+        }
+        if (big == null && that.big == null && fits(n, that.n) && fits(d, that.d)) {
+            return lowest(n * that.n, d * that.d);
+        }
+        return of(
+                numerator().multiply(that.numerator()), denominator().multiply(that.denominator()));
     }
 
     /// @throws IllegalArgumentException if the divisor is zero
     public Fraction dividedBy(Fraction that) {
-        return of(numerator.multiply(that.denominator), denominator.multiply(that.numerator));
+        if (big == null && that.big == null && fits(n, that.d) && fits(d, that.n)) {
+            return of(n * that.d, d * that.n);
+        }
+        return of(
+                numerator().multiply(that.denominator()), denominator().multiply(that.numerator()));
     }
 
     /// @param exponent zero or more; anything to the power of zero is one
     public Fraction power(int exponent) {
-        return new Fraction(numerator.pow(exponent), denominator.pow(exponent));
+        if (exponent == 1 || (exponent > 0 && (isNone() || isWhole()))) {
+            return this;
+        }
+        return ofLowest(numerator().pow(exponent), denominator().pow(exponent));
     }
 
     /// One less this: the chance that it does not happen.
@@ -102,33 +156,99 @@ public final class Fraction implements Comparable<Fraction> {
         return WHOLE.minus(this);
     }
 
-    /// The nearest double, also where numerator and denominator alone would overflow one.
+    /// The nearest double, also where numerator and denominator alone would overflow one. What is
+    /// nearer to zero than the smallest normal double is rounded twice.
     public double value() {
-        return new BigDecimal(numerator)
-                .divide(new BigDecimal(denominator), MathContext.DECIMAL64)
-                .doubleValue();
+        if (big == null && Math.abs(n) <= EXACT_IN_DOUBLE && d <= EXACT_IN_DOUBLE) {
+            return (double) n / d;
+        }
+        var numerator = numerator().abs();
+        // Enough binary digits for a double and some more; whatever is left over makes the last one
+        // odd, so that nothing looks like the middle between two doubles that is not.
+        var shift = 80 - numerator.bitLength() + denominator().bitLength();
+        var parts =
+                shift >= 0
+                        ? numerator.shiftLeft(shift).divideAndRemainder(denominator())
+                        : numerator.divideAndRemainder(denominator().shiftLeft(-shift));
+        var digits = parts[1].signum() == 0 ? parts[0] : parts[0].setBit(0);
+        return numerator().signum() * Math.scalb(digits.doubleValue(), -shift);
     }
 
     @Override
     public int compareTo(Fraction that) {
-        return numerator.multiply(that.denominator).compareTo(that.numerator.multiply(denominator));
+        if (big == null && that.big == null && fits(n, that.d) && fits(that.n, d)) {
+            return Long.compare(n * that.d, that.n * d);
+        }
+        return numerator()
+                .multiply(that.denominator())
+                .compareTo(that.numerator().multiply(denominator()));
     }
 
     @Override
     public boolean equals(Object other) {
         return other instanceof Fraction that
-                && numerator.equals(that.numerator)
-                && denominator.equals(that.denominator);
+                && n == that.n
+                && d == that.d
+                && (big == null ? that.big == null : big.equals(that.big));
     }
 
     @Override
     public int hashCode() {
-        return 31 * numerator.hashCode() + denominator.hashCode();
+        return big == null ? 31 * Long.hashCode(n) + Long.hashCode(d) : big.hashCode();
     }
 
     /// `n/d`, also for whole numbers: `1/1`.
     @Override
     public String toString() {
-        return numerator + "/" + denominator;
+        return numerator() + "/" + denominator();
+    }
+
+    private Fraction negated() {
+        return big == null
+                ? new Fraction(-n, d)
+                : new Fraction(new Big(big.numerator.negate(), big.denominator));
+    }
+
+    private static Fraction lowest(long numerator, long denominator) {
+        if (numerator == 0) {
+            return NONE;
+        }
+        var divisor = greatestCommonDivisor(Math.abs(numerator), denominator);
+        return new Fraction(numerator / divisor, denominator / divisor);
+    }
+
+    /// Small and big never hold the same number, so that equality need not compare across.
+    private static Fraction ofLowest(BigInteger numerator, BigInteger denominator) {
+        return isSmall(numerator) && isSmall(denominator)
+                ? new Fraction(numerator.longValue(), denominator.longValue())
+                : new Fraction(new Big(numerator, denominator));
+    }
+
+    /// `Long.MIN_VALUE` has no negative and counts as big.
+    private static boolean isSmall(BigInteger number) {
+        return number.bitLength() < Long.SIZE && !number.equals(BigInteger.valueOf(Long.MIN_VALUE));
+    }
+
+    private static boolean fits(long a, long b) {
+        var low = a * b;
+        return Math.multiplyHigh(a, b) == low >> 63 && low != Long.MIN_VALUE;
+    }
+
+    /// Stein's binary algorithm; both above zero. Denominators of a cross are mostly powers of
+    /// two, where it ends at once.
+    private static long greatestCommonDivisor(long a, long b) {
+        var twos = Math.min(Long.numberOfTrailingZeros(a), Long.numberOfTrailingZeros(b));
+        var x = a >>> Long.numberOfTrailingZeros(a);
+        var y = b >>> Long.numberOfTrailingZeros(b);
+        while (x != y && x != 1 && y != 1) {
+            if (x > y) {
+                x -= y;
+                x >>>= Long.numberOfTrailingZeros(x);
+            } else {
+                y -= x;
+                y >>>= Long.numberOfTrailingZeros(y);
+            }
+        }
+        return Math.min(x, y) << twos;
     }
 }
