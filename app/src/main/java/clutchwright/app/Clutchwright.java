@@ -4,15 +4,20 @@ import clutchwright.app.cli.Exit;
 import clutchwright.app.cli.Terminal;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ScopeType;
 
 /// The command line: the list of commands, one a line.
 @Command(
         name = "clutchwright",
         description = "The working tool of a snake breeder.",
         synopsisSubcommandLabel = "COMMAND",
+        commandListHeading = "%nCommands:%n",
+        optionListHeading = "%n",
+        sortOptions = false,
         footer = {
             "",
-            "Try `clutchwright serve --demo` first. `clutchwright help COMMAND` says more.",
+            "Try `clutchwright serve --demo` first. `clutchwright COMMAND --help` says more.",
             "Everything stays on this computer."
         })
 public final class Clutchwright {
@@ -28,23 +33,27 @@ public final class Clutchwright {
     /// @return the exit status, as [Exit] lists them
     public static int run(Terminal terminal, String... arguments) {
         return commands(terminal)
-                .execute(arguments.length == 0 ? new String[] {"help"} : arguments);
+                .execute(arguments.length == 0 ? new String[] {"--help"} : arguments);
     }
 
     private static CommandLine commands(Terminal terminal) {
-        return new CommandLine(new Clutchwright())
+        var commands = new CommandLine(new Clutchwright());
+        commands.getCommandSpec().addOption(help());
+        return commands
                 .addSubcommand(new ServeCommand(terminal))
                 .addSubcommand(new RehearseCommand(terminal))
-                .addSubcommand(new CommandLine.HelpCommand())
-                .setOut(terminal.result())
+                                .setOut(terminal.result())
                 .setErr(terminal.messages())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler(
                         (wrong, args) -> {
                             terminal.say(String.valueOf(wrong.getMessage()));
                             terminal.say(
-                                    "`clutchwright help%s` lists what is possible."
-                                            .formatted(nameAfterHelp(wrong.getCommandLine())));
+                                    "`%s --help` lists what is possible."
+                                            .formatted(
+                                                    wrong.getCommandLine()
+                                                            .getCommandSpec()
+                                                            .qualifiedName()));
                             return Exit.BAD_INPUT.status();
                         })
                 .setExecutionExceptionHandler(
@@ -55,7 +64,11 @@ public final class Clutchwright {
                         });
     }
 
-    private static String nameAfterHelp(CommandLine command) {
-        return command.getParent() == null ? "" : " " + command.getCommandName();
+    private static OptionSpec help() {
+        return OptionSpec.builder("-h", "--help")
+                .usageHelp(true)
+                .scopeType(ScopeType.INHERIT)
+                .description("Say what is possible.")
+                .build();
     }
 }
