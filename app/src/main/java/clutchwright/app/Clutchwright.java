@@ -39,10 +39,9 @@ public final class Clutchwright {
     private static CommandLine commands(Terminal terminal) {
         var commands = new CommandLine(new Clutchwright());
         commands.getCommandSpec().addOption(help());
-        return commands
-                .addSubcommand(new ServeCommand(terminal))
+        return commands.addSubcommand(new ServeCommand(terminal))
                 .addSubcommand(new RehearseCommand(terminal))
-                                .setOut(terminal.result())
+                .setOut(terminal.result())
                 .setErr(terminal.messages())
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler(
