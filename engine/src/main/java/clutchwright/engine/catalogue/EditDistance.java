@@ -10,10 +10,10 @@ final class EditDistance {
 
     private EditDistance() {}
 
-    /// Slips that a word of that length may have and still be meant: one in a short word, never
-    /// more than three.
+    /// Slips that a word of that length may have and still be meant: none in an abbreviation of
+    /// two letters, one in a short word, never more than three.
     static int tolerated(int length) {
-        return Math.clamp((length + 1) / 3, 1, 3);
+        return Math.clamp((length + 1) / 3, length < 3 ? 0 : 1, length < 3 ? 0 : 3);
     }
 
     /// The distance if it is at most `limit`, else something above `limit`.

@@ -13,6 +13,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.SequencedMap;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /// Reads everything below the head of a species file and lays it over a species: a locus replaces
@@ -52,6 +53,7 @@ final class EntriesReader {
         var named = new NamedReader(entries.sequencedValues(), broken, lines, faults);
         var combinations = named.combinationsOver(base.combinations(), file.all("combination"));
         var remarks = named.remarksOver(base.remarks(), file.all("remark"));
+        readAsks(alleles);
         reportLost();
         if (faults.count() > 0) {
             return base;
@@ -134,13 +136,48 @@ final class EntriesReader {
                 .toList();
     }
 
+    private void readAsks(AlleleNames alleles) {
+        for (var id : lines.ids()) {
+            for (var allele : lines.theLine(id).all("allele")) {
+                for (var at : allele.all("asks")) {
+                    for (var name : Words.list(at.value())) {
+                        alleles.find(at, name, faults)
+                                .filter(asked -> asked.locus().equals(id))
+                                .ifPresent(
+                                        asked ->
+                                                faults.add(
+                                                        at,
+                                                        "'" + name + "', of the same locus",
+                                                        "alleles of other loci"));
+                    }
+                }
+            }
+        }
+    }
+
+    /// Alleles of the species that others of its loci ask about.
+    private Stream<Allele> asked() {
+        var names =
+                entries.values().stream()
+                        .filter(entry -> !lines.has(entry.id()))
+                        .flatMap(entry -> entry.traits().stream())
+                        .flatMap(trait -> trait.asks().stream())
+                        .collect(Collectors.toSet());
+        return base.loci().stream()
+                .flatMap(entry -> entry.traits().stream())
+                .filter(trait -> names.contains(trait.name()))
+                .map(Trait::allele);
+    }
+
     /// An allele that the species still speaks of must not vanish with a locus that is replaced.
     private void reportLost() {
-        Stream.concat(
-                        base.model().combinations().stream().map(Combination::parts),
-                        baseCautions().stream().map(Caution::parts))
-                .flatMap(List::stream)
-                .map(Caution.Part::allele)
+        var spokenOf =
+                Stream.concat(
+                                base.model().combinations().stream().map(Combination::parts),
+                                baseCautions().stream().map(Caution::parts))
+                        .flatMap(List::stream)
+                        .map(Caution.Part::allele);
+        Stream.concat(spokenOf, asked())
                 .distinct()
                 .filter(allele -> lines.has(allele.locus()))
                 .filter(allele -> !broken.contains(allele.locus()))
@@ -155,8 +192,8 @@ final class EntriesReader {
                                         lines.theLine(allele.locus()),
                                         "locus '%s' without the allele '%s'"
                                                 .formatted(allele.locus(), allele),
-                                        "the allele, because a caution or an interaction names"
-                                                + " it"));
+                                        "the allele, because something else of the species"
+                                                + " names it"));
     }
 
     static <T> List<T> concat(List<T> first, List<T> second) {

@@ -2,6 +2,7 @@ package clutchwright.engine.catalogue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /// Splits a text into lines that stand under one another by their indentation, two spaces a step.
 ///
@@ -9,6 +10,7 @@ import java.util.List;
 final class IndentedText {
 
     private static final int STEP = 2;
+    private static final Pattern WHITE_SPACE = Pattern.compile("\\s+");
 
     /// Keys of an allele, a form or a caution stand two steps in; nothing stands deeper.
     private static final int DEEPEST = 2;
@@ -63,7 +65,7 @@ final class IndentedText {
             faults.add(number, counted(indent), "at most " + most + " here");
         }
         depthBefore = Math.min(Math.min(depth, depthBefore + 1), DEEPEST);
-        var words = line.substring(indent).strip().split("\\s+", 2);
+        var words = WHITE_SPACE.split(line.substring(indent).strip(), 2);
         var value = words.length == 1 ? "" : words[1].strip();
         return new Flat(number, depthBefore, words[0], value.replace("\\#", "#"));
     }

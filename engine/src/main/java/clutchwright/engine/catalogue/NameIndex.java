@@ -7,7 +7,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -39,9 +38,8 @@ final class NameIndex {
             List<LocusEntry> loci, List<NamedCombination> combinations, List<Remark> remarks) {
         var index = new NameIndex();
         NameUses.of(loci, combinations, remarks).byKey().forEach(index::add);
-        index.spellings.sort(
-                Comparator.comparing(Spelling::kind)
-                        .thenComparing(spelling -> spelling.text.toLowerCase(Locale.ROOT)));
+        // Within a kind the order of the file stays: what is met most often stands first there.
+        index.spellings.sort(Comparator.comparing(Spelling::kind));
         return index;
     }
 

@@ -3,10 +3,13 @@ package clutchwright.engine.catalogue;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /// What is left of a name when case, spaces, hyphens, underscores and apostrophes do not count.
 final class NameKey {
+
+    private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}\\p{N}]+");
 
     private NameKey() {}
 
@@ -25,7 +28,7 @@ final class NameKey {
 
     /// The words of a name, in lower case.
     static List<String> wordsOf(String name) {
-        return Stream.of(name.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}]+"))
+        return Stream.of(BETWEEN_WORDS.split(name.toLowerCase(Locale.ROOT)))
                 .filter(word -> !word.isEmpty())
                 .toList();
     }

@@ -29,7 +29,9 @@ final class NameUses {
         COMBINATION,
         COMBINATION_SYNONYM,
         REMARK,
-        REMARK_SYNONYM;
+        REMARK_SYNONYM,
+        /// The form of two alleles that is called by both names: anyone can say it unaided.
+        PAIR_OF_NAMES;
 
         boolean isOwnName() {
             return this == ALLELE || this == FORM || this == COMBINATION || this == REMARK;
@@ -37,7 +39,19 @@ final class NameUses {
 
         /// Kinds of one rank in a locus stand side by side.
         private Kind rank() {
-            return this == FORM_SYNONYM ? ALLELE_SYNONYM : this;
+            return switch (this) {
+                case FORM_SYNONYM -> ALLELE_SYNONYM;
+                case PAIR_OF_NAMES -> FORM;
+                case ALLELE,
+                                FORM,
+                                ALLELE_SYNONYM,
+                                IMPLIED_SUPER,
+                                COMBINATION,
+                                COMBINATION_SYNONYM,
+                                REMARK,
+                                REMARK_SYNONYM ->
+                        this;
+            };
         }
     }
 
@@ -137,7 +151,9 @@ final class NameUses {
     }
 
     private void addForms(LocusEntry entry, Phenotype look, List<NamedForm> blocks) {
-        add(entry.id(), Kind.FORM, look.name(), new Meaning.OfForm(look.name(), merge(blocks)));
+        var form = merge(blocks);
+        var kind = isCalledByBoth(form) ? Kind.PAIR_OF_NAMES : Kind.FORM;
+        add(entry.id(), kind, look.name(), new Meaning.OfForm(look.name(), form));
         for (var block : blocks) {
             for (var synonym : block.synonyms()) {
                 // The look's own name would say more pairs than this synonym does.
@@ -145,6 +161,13 @@ final class NameUses {
                 add(entry.id(), Kind.FORM_SYNONYM, synonym, new Meaning.OfForm(name, block));
             }
         }
+    }
+
+    private static boolean isCalledByBoth(NamedForm form) {
+        var name = form.phenotype().name();
+        var pair = form.pairs().getFirst();
+        return name.equals(pair.first() + " " + pair.second())
+                || name.equals(pair.second() + " " + pair.first());
     }
 
     private void addSupers(LocusEntry entry, Trait trait) {

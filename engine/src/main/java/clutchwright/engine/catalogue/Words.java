@@ -3,10 +3,13 @@ package clutchwright.engine.catalogue;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /// The words that stand for the members of an enum in a species file.
 final class Words {
+
+    private static final Pattern SEPARATORS = Pattern.compile("[\\s-]+");
 
     private Words() {}
 
@@ -20,7 +23,7 @@ final class Words {
 
     /// The member that is written so; a hyphen and a space count alike.
     static <E extends Enum<E>> Optional<E> find(List<E> members, String written) {
-        var name = written.strip().toUpperCase(Locale.ROOT).replaceAll("[\\s-]+", "_");
+        var name = SEPARATORS.matcher(written.strip().toUpperCase(Locale.ROOT)).replaceAll("_");
         return members.stream().filter(member -> member.name().equals(name)).findFirst();
     }
 

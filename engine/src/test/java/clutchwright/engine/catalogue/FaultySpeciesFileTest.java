@@ -40,6 +40,8 @@ class FaultySpeciesFileTest {
                     allele Slate | allele Normal | 'Normal' | not Normal
                     mode      incomplete dominant | mode co-dominant | unknown mode 'co-dominant' | recessive
                     mode      incomplete dominant | mode recesive | unknown mode 'recesive' | perhaps 'recessive'
+                    also      echo | asks Foog | unknown allele 'Foog' | perhaps 'Fog'
+                    also      echo | asks Dew | 'Dew', of the same locus | alleles of other loci
                     standing   disputed | standing dispute | unknown standing 'dispute' | perhaps 'disputed'
                     form Chalk/Whisper | form Chalk/Wisper | unknown allele 'Wisper' | perhaps 'Whisper'
                     form Chalk/Whisper | form Chalk Whisper | 'Chalk Whisper' | two alleles with /

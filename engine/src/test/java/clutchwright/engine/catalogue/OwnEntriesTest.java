@@ -103,6 +103,20 @@ class OwnEntriesTest {
     }
 
     @Test
+    void an_allele_that_another_locus_asks_about_cannot_vanish() {
+        var asking =
+                loaded(
+                        CatalogueText.read(
+                                "asking",
+                                InventedSpecies.TEXT.replace("also      echo", "asks      Slate")));
+        var chalk = CatalogueText.write(asking.loci().getFirst()).replace("allele    Slate", "allele    Grey")
+                .replace("Chalk/Slate", "Chalk/Grey");
+        assertThat(faults(asking, chalk))
+                .extracting(Fault::line, Fault::found)
+                .containsExactly(tuple(1, "locus 'chalk' without the allele 'Slate'"));
+    }
+
+    @Test
     void a_linked_locus_cannot_become_sex_linked_unsaid() {
         var dew =
                 """
@@ -148,6 +162,10 @@ class OwnEntriesTest {
     }
 
     private List<Fault> faults(String overlay) {
+        return faults(base, overlay);
+    }
+
+    private static List<Fault> faults(Species base, String overlay) {
         return switch (CatalogueText.readOver(base, "own", overlay)) {
             case Result.Faulty(var faults) -> faults;
             case Result.Loaded _ -> List.of();
