@@ -43,13 +43,13 @@ final class NameUses {
                 case FORM_SYNONYM -> ALLELE_SYNONYM;
                 case PAIR_OF_NAMES -> FORM;
                 case ALLELE,
-                                FORM,
-                                ALLELE_SYNONYM,
-                                IMPLIED_SUPER,
-                                COMBINATION,
-                                COMBINATION_SYNONYM,
-                                REMARK,
-                                REMARK_SYNONYM ->
+                        FORM,
+                        ALLELE_SYNONYM,
+                        IMPLIED_SUPER,
+                        COMBINATION,
+                        COMBINATION_SYNONYM,
+                        REMARK,
+                        REMARK_SYNONYM ->
                         this;
             };
         }

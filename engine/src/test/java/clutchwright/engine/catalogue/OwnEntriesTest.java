@@ -109,8 +109,10 @@ class OwnEntriesTest {
                         CatalogueText.read(
                                 "asking",
                                 InventedSpecies.TEXT.replace("also      echo", "asks      Slate")));
-        var chalk = CatalogueText.write(asking.loci().getFirst()).replace("allele    Slate", "allele    Grey")
-                .replace("Chalk/Slate", "Chalk/Grey");
+        var chalk =
+                CatalogueText.write(asking.loci().getFirst())
+                        .replace("allele    Slate", "allele    Grey")
+                        .replace("Chalk/Slate", "Chalk/Grey");
         assertThat(faults(asking, chalk))
                 .extracting(Fault::line, Fault::found)
                 .containsExactly(tuple(1, "locus 'chalk' without the allele 'Slate'"));
