@@ -98,6 +98,9 @@ public sealed interface Problem {
     /// @param fate what the egg has come to: `SLUG`, `LOST`, `HATCHED`
     record EggNotIncubating(String clutch, int egg, String fate) implements Problem {}
 
+    /// A twin can only come out of an egg that has hatched.
+    record EggNotHatched(String clutch, int egg, String fate) implements Problem {}
+
     /// A hatchling came out of this egg; only undoing the hatching takes that back.
     record EggHatched(String clutch, int egg) implements Problem {}
 

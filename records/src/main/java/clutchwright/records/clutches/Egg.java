@@ -1,0 +1,29 @@
+package clutchwright.records.clutches;
+
+import clutchwright.engine.pedigree.AnimalId;
+import java.util.List;
+import java.util.Optional;
+
+/// One egg of a clutch.
+///
+/// @param number    its place in the count, from one
+/// @param box       where it is, or was last
+/// @param candlings in the order in which they were done
+public record Egg(
+        EggId id,
+        long version,
+        ClutchId clutch,
+        int number,
+        Optional<BoxId> box,
+        Fate fate,
+        List<Candling> candlings) {
+
+    public Egg {
+        candlings = List.copyOf(candlings);
+    }
+
+    /// None, one, or twins.
+    public List<AnimalId> hatchlings() {
+        return fate instanceof Fate.Hatched(_, var hatchlings) ? hatchlings : List.of();
+    }
+}

@@ -1,0 +1,4 @@
+package clutchwright.records.clutches;
+
+/// One egg.
+public record EggId(long value) {}

@@ -1,0 +1,174 @@
+package clutchwright.records.husbandry;
+
+import clutchwright.engine.pedigree.AnimalId;
+import clutchwright.records.checks.Edit;
+import clutchwright.records.checks.Field;
+import clutchwright.records.checks.Findings;
+import clutchwright.records.checks.Problem;
+import clutchwright.records.husbandry.Happening.HealthNote;
+import clutchwright.records.husbandry.Happening.Meal;
+import clutchwright.records.husbandry.Happening.Shed;
+import clutchwright.records.husbandry.Happening.Weighing;
+import clutchwright.records.store.Transaction;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/// Weights, meals, sheds and notes on health.
+public final class Husbandry {
+
+    private static final List<String> TABLES = List.of("weighing", "meal", "shed", "health_note");
+
+    private final Transaction tx;
+
+    public Husbandry(Transaction tx) {
+        this.tx = tx;
+    }
+
+    /// @param grams above zero
+    public Edit<Weighing> weigh(AnimalId animal, LocalDate on, double grams, String notes) {
+        return add(new Weighing(0, 1, animal, on, grams, notes), Weighing.class);
+    }
+
+    /// A meal of unweighed prey.
+    public Edit<Meal> feed(
+            AnimalId animal, LocalDate on, String prey, boolean taken, String notes) {
+        return add(new Meal(0, 1, animal, on, prey, Optional.empty(), taken, notes), Meal.class);
+    }
+
+    /// A meal of weighed prey.
+    ///
+    /// @param grams above zero
+    public Edit<Meal> feed(
+            AnimalId animal, LocalDate on, String prey, double grams, boolean taken, String notes) {
+        return add(new Meal(0, 1, animal, on, prey, Optional.of(grams), taken, notes), Meal.class);
+    }
+
+    public Edit<Shed> shed(AnimalId animal, LocalDate on, boolean complete, String notes) {
+        return add(new Shed(0, 1, animal, on, complete, notes), Shed.class);
+    }
+
+    /// @param notes not blank
+    public Edit<HealthNote> note(AnimalId animal, LocalDate on, String notes) {
+        return add(new HealthNote(0, 1, animal, on, notes), HealthNote.class);
+    }
+
+    /// Changes a happening, if it still is of the version that was edited.
+    public Edit<Happening> update(Happening changed) {
+        var table = HappeningRows.table(changed);
+        var current = find(table, changed.id());
+        if (current.isEmpty()) {
+            return Edit.refused(new Problem.Missing(HappeningRows.field(changed), changed.id()));
+        }
+        return problems(changed)
+                .<Happening>refusal()
+                .orElseGet(
+                        () ->
+                                tx.update(
+                                                table,
+                                                changed.id(),
+                                                changed.version(),
+                                                HappeningRows.write(changed))
+                                        ? new Edit.Saved<>(find(table, changed.id()).orElseThrow())
+                                        : new Edit.Stale<>(current.get()));
+    }
+
+    /// @return what was removed
+    public Edit<Happening> remove(Happening happening) {
+        var table = HappeningRows.table(happening);
+        var current = find(table, happening.id());
+        if (current.isEmpty()) {
+            return Edit.refused(
+                    new Problem.Missing(HappeningRows.field(happening), happening.id()));
+        }
+        if (current.get().version() != happening.version()) {
+            return new Edit.Stale<>(current.get());
+        }
+        tx.delete(table, happening.id());
+        return new Edit.Saved<>(current.get());
+    }
+
+    /// All that happened to an animal, newest first.
+    public List<Happening> of(AnimalId animal) {
+        var found = new ArrayList<Happening>();
+        for (var table : TABLES) {
+            found.addAll(
+                    tx.list(
+                            row -> HappeningRows.read(table, row),
+                            "select * from " + table + " where animal = ?",
+                            animal.value()));
+        }
+        found.sort(Comparator.comparing(Happening::on).thenComparingLong(Happening::id).reversed());
+        return found;
+    }
+
+    /// The weights of an animal, oldest first.
+    public List<Weighing> weights(AnimalId animal) {
+        return tx.list(
+                row -> (Weighing) HappeningRows.read("weighing", row),
+                "select * from weighing where animal = ? order by made_on, id",
+                animal.value());
+    }
+
+    /// The last weight of every animal that was ever weighed.
+    public Map<AnimalId, Weighing> lastWeights() {
+        return last("weighing", Weighing.class, "");
+    }
+
+    /// The last meal of every animal that ever took one.
+    public Map<AnimalId, Meal> lastMealsTaken() {
+        return last("meal", Meal.class, " where taken = 1");
+    }
+
+    private <T extends Happening> Map<AnimalId, T> last(String table, Class<T> kind, String where) {
+        var found = new HashMap<AnimalId, T>();
+        tx.list(
+                        row -> kind.cast(HappeningRows.read(table, row)),
+                        "select * from " + table + where + " order by made_on, id")
+                .forEach(each -> found.put(each.animal(), each));
+        return found;
+    }
+
+    private Optional<Happening> find(String table, long id) {
+        return tx.first(
+                row -> HappeningRows.read(table, row),
+                "select * from " + table + " where id = ?",
+                id);
+    }
+
+    private <T extends Happening> Edit<T> add(T happening, Class<T> kind) {
+        return problems(happening)
+                .<T>refusal()
+                .orElseGet(
+                        () -> {
+                            var table = HappeningRows.table(happening);
+                            long id = tx.insert(table, HappeningRows.write(happening));
+                            return new Edit.Saved<>(kind.cast(find(table, id).orElseThrow()));
+                        });
+    }
+
+    private Findings problems(Happening happening) {
+        var findings = new Findings(tx.today());
+        findings.notInTheFuture(HappeningRows.field(happening), happening.on());
+        findings.addIf(
+                tx.row("animal", happening.animal().value()).isEmpty(),
+                new Problem.Missing(Field.TAG, happening.animal().value()));
+        switch (happening) {
+            case Weighing weighing -> positive(findings, weighing.grams());
+            case Meal meal -> meal.grams().ifPresent(grams -> positive(findings, grams));
+            case Shed _ -> {}
+            case HealthNote note -> findings.notBlank(Field.NOTE, note.notes());
+        }
+        return findings;
+    }
+
+    private static void positive(Findings findings, double grams) {
+        findings.addIf(
+                !(grams > 0) || Double.isInfinite(grams),
+                new Problem.NotPositive(Field.GRAMS, grams));
+    }
+}

@@ -1,0 +1,4 @@
+package clutchwright.records.photos;
+
+/// One photo of one animal.
+public record PhotoId(long value) {}
