@@ -6,6 +6,7 @@ import clutchwright.engine.genetics.GeneticModel;
 import clutchwright.engine.genetics.Outcome;
 import clutchwright.engine.genetics.Phenotype;
 import clutchwright.engine.inference.Held;
+import clutchwright.engine.notation.Genes;
 import clutchwright.engine.probability.Fraction;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,6 +31,21 @@ public record GeneLineMarkup(List<String> shows, List<Carried> carries) {
                 outcome.carries().stream()
                         .map(held -> new Carried(held.allele().name(), held.chance()))
                         .toList());
+    }
+
+    /// What a line says, whether or not it can be true.
+    public static GeneLineMarkup of(Genes genes) {
+        var shows = new ArrayList<String>();
+        var carries = new ArrayList<Carried>();
+        for (var statement : genes.statements()) {
+            switch (statement) {
+                case Genes.Statement.Shows shown ->
+                        shows.add(shown.doubtful() ? shown.name() + " (?)" : shown.name());
+                case Genes.Statement.Carries(var allele, var chance) ->
+                        carries.add(new Carried(allele.name(), chance));
+            }
+        }
+        return new GeneLineMarkup(shows, carries);
     }
 
     /// What is held of an animal: forms that it surely shows, and alleles that its looks leave
