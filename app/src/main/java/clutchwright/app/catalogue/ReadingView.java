@@ -14,7 +14,7 @@ import java.util.List;
 /// @param line what was understood, in type; empty where nothing was
 /// @param animals sex and counts that the line says, in words
 /// @param completions whole lines that the last word could grow into
-record ReadingView(
+public record ReadingView(
         String field,
         String line,
         String animals,
@@ -26,7 +26,7 @@ record ReadingView(
     private static final int COMPLETIONS = 8;
 
     /// @param before the line up to the place
-    record Fault(String before, String found, String sentence) {}
+    public record Fault(String before, String found, String sentence) {}
 
     static ReadingView of(GeneLine lines, String field, String typed) {
         var completions =

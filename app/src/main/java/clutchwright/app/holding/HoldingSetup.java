@@ -1,0 +1,18 @@
+package clutchwright.app.holding;
+
+import clutchwright.records.store.Database;
+import java.nio.file.Path;
+import java.time.Clock;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+
+/// Opens the collection that the pages serve.
+@Configuration(proxyBeanMethods = false)
+class HoldingSetup {
+
+    @Bean
+    Holding holding(@Value("${clutchwright.data}") String folder, Clock clock) {
+        return new Holding(Database.open(Path.of(folder), clock));
+    }
+}
