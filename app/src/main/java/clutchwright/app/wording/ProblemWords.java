@@ -28,8 +28,7 @@ public record ProblemWords(Function<AnimalId, String> tags, Formats formats) {
                                     formats.whole(most));
             case Problem.NotPositive(var field, var found) ->
                     "%s must be more than 0, not %s."
-                            .formatted(
-                                    capital(FieldWords.the(field)), formats.decimals(found, 2));
+                            .formatted(capital(FieldWords.the(field)), formats.decimals(found, 2));
             case Problem.OutOfRange(var field, var found, var least, var most) ->
                     "%s must lie between %d and %d, not %d."
                             .formatted(capital(FieldWords.the(field)), least, most, found);
@@ -50,8 +49,7 @@ public record ProblemWords(Function<AnimalId, String> tags, Formats formats) {
                     switch (as) {
                         case DAM -> "%s is a male, so he cannot be the dam.".formatted(tag(parent));
                         case SIRE ->
-                                "%s is a female, so she cannot be the sire."
-                                        .formatted(tag(parent));
+                                "%s is a female, so she cannot be the sire.".formatted(tag(parent));
                     };
             case Problem.UnsexedParent(var parent, var as) ->
                     "The sex of %s is not on record. Is it %s?"
@@ -89,9 +87,7 @@ public record ProblemWords(Function<AnimalId, String> tags, Formats formats) {
                     "Still needed by %s: take that away first.".formatted(uses(uses));
             case Problem.LocusInUse(_, var locus, var animals) ->
                     "The gene %s is written of %s: it must stay."
-                            .formatted(
-                                    locus,
-                                    formats.count(animals.size(), "animal", "animals"));
+                            .formatted(locus, formats.count(animals.size(), "animal", "animals"));
             case Problem.NoEggs() -> "A clutch has at least one egg or slug.";
             case Problem.MoreHatchlingsThanEggs(var clutch, var eggs, var hatchlings) ->
                     "Clutch %s has %s left, so %s cannot have hatched."
