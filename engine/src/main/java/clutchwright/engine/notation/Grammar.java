@@ -33,6 +33,9 @@ final class Grammar {
     private Link link = Link.NONE;
     private Optional<Span> waiting = Optional.empty();
 
+    /// Where a parenthesis that was found to be no note ends in the text.
+    private int noNoteBefore;
+
     /// Index of the token after the last name; above the number of tokens where there is none.
     private int afterName = Integer.MAX_VALUE;
 
@@ -55,8 +58,7 @@ final class Grammar {
     private void next() {
         var token = tokens.get(at);
         var match = names.longest(said.text, tokens, at);
-        if (match.isPresent()
-                && (match.get().severalWords() || !isStatusWord(token))) {
+        if (match.isPresent() && (match.get().severalWords() || !isStatusWord(token))) {
             name(match.get());
             return;
         }
@@ -126,8 +128,7 @@ final class Grammar {
         var how = link == Link.OR ? Link.OR : isTied() ? Link.TIED : Link.NONE;
         boolean inherits = how != Link.NONE && !doubt;
         boolean doubtful = doubt || (inherits && said.mentions.getLast().doubtful());
-        var chance =
-                inherits ? said.mentions.getLast().chance() : Optional.<Fraction>empty();
+        var chance = inherits ? said.mentions.getLast().chance() : Optional.<Fraction>empty();
         boolean direct = fresh || (inherits && said.mentions.getLast().direct());
         return new Mention(start, end, meaning, asked, governing, direct, doubtful, chance, how);
     }
@@ -183,7 +184,9 @@ final class Grammar {
         }
         boolean inParentheses = start > 0 && tokens.get(start - 1).is(Kind.OPEN);
         boolean nothingAfter =
-                at >= tokens.size() || tokens.get(at).is(Kind.COMMA) || tokens.get(at).is(Kind.CLOSE);
+                at >= tokens.size()
+                        || tokens.get(at).is(Kind.COMMA)
+                        || tokens.get(at).is(Kind.CLOSE);
         if (nothingAfter && followsName(start) && (inParentheses || !run.het())) {
             backwards(run, first.start(), end);
         } else if (run.het() || run.hasNumber()) {
@@ -260,7 +263,8 @@ final class Grammar {
 
     private void word(Token token) {
         switch (token.role()) {
-            case SUPER, HOMOZYGOUS -> ask(token, Asked.TWO_COPIES);
+            case SUPER -> ask(token, Asked.SUPER);
+            case HOMOZYGOUS -> ask(token, Asked.TWO_COPIES);
             case VISUAL -> ask(token, Asked.VISUAL);
             case MALE, FEMALE -> sexOrPhase(token);
             case UNSEXED -> {
@@ -371,12 +375,11 @@ final class Grammar {
     }
 
     private void animals(Token token, Genes.Group group, boolean counted) {
-        said.part(
-                PartKind.ANIMALS, token.start(), token.end(), GroupCounts.write(group));
+        said.part(PartKind.ANIMALS, token.start(), token.end(), GroupCounts.write(group));
         var before = said.group;
         boolean agrees =
                 before.isEmpty()
-                        || (counted && said.groupCounted
+                        || ((counted && said.groupCounted)
                                 ? before.get().equals(group)
                                 : before.get().sexOfAll().equals(group.sexOfAll()));
         if (!agrees) {
@@ -409,7 +412,12 @@ final class Grammar {
     }
 
     private void open() {
+        if (tokens.get(at).start() < noNoteBefore) {
+            at++;
+            return;
+        }
         int close = Parentheses.close(tokens, at);
+        noNoteBefore = tokens.get(close - 1).end();
         if (Parentheses.isNote(tokens.subList(at + 1, close), names, said.text)) {
             var first = tokens.get(at + 1);
             var last = tokens.get(close - 1);
@@ -444,8 +452,7 @@ final class Grammar {
             if (found.isPresent() && !(found.get() instanceof Meaning.OneOf)) {
                 said.mentions.removeLast();
                 said.mentions.add(last.withMeaning(found.get(), token.end()));
-                boolean closed =
-                        next + 1 < tokens.size() && tokens.get(next + 1).is(Kind.CLOSE);
+                boolean closed = next + 1 < tokens.size() && tokens.get(next + 1).is(Kind.CLOSE);
                 at = closed ? next + 2 : next + 1;
                 afterName = at;
                 return true;

@@ -11,7 +11,7 @@ final class GroupCounts {
     private GroupCounts() {}
 
     static Optional<Group> of(String written) {
-        var parts = written.split("[.,]");
+        var parts = written.split("[.,]", -1);
         var counts = new int[3];
         for (int i = 0; i < parts.length; i++) {
             if (parts[i].length() > MOST_DIGITS) {

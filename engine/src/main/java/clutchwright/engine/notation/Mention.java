@@ -23,6 +23,7 @@ record Mention(
     /// The word before the name.
     enum Asked {
         PLAIN,
+        SUPER,
         TWO_COPIES,
         VISUAL
     }
@@ -42,7 +43,7 @@ record Mention(
 
     Mention twice(int newEnd) {
         return new Mention(
-                start, newEnd, meaning, Asked.TWO_COPIES, het, direct, doubtful, chance, link);
+                start, newEnd, meaning, Asked.SUPER, het, direct, doubtful, chance, link);
     }
 
     Mention governedBy(HetStatus status) {
@@ -52,9 +53,5 @@ record Mention(
 
     Mention doubted(Optional<Fraction> number) {
         return new Mention(start, end, meaning, asked, het, direct, true, number, link);
-    }
-
-    Mention linked(Link other) {
-        return new Mention(start, end, meaning, asked, het, direct, doubtful, chance, other);
     }
 }

@@ -13,8 +13,7 @@ import java.util.Set;
 final class Names {
 
     private static final Set<Kind> WITHIN_A_NAME =
-            EnumSet.of(
-                    Kind.WORD, Kind.NUMBER, Kind.DOTTED, Kind.JOIN, Kind.PLUS, Kind.SLASH);
+            EnumSet.of(Kind.WORD, Kind.NUMBER, Kind.DOTTED, Kind.JOIN, Kind.PLUS, Kind.SLASH);
     private static final int LONGEST_NAME = 60;
     private static final int LONGEST_GLUED_WORD = 80;
     private static final int LONGEST_PIECE = 30;
@@ -40,7 +39,7 @@ final class Names {
                     || token.end() - tokens.get(at).start() > LONGEST_NAME) {
                 break;
             }
-            boolean mayEnd = counts || next > at && tokens.get(next - 1).touches(token);
+            boolean mayEnd = counts || (next > at && tokens.get(next - 1).touches(token));
             if (mayEnd && !token.is(Kind.SLASH)) {
                 var found = find(text.substring(tokens.get(at).start(), token.end()));
                 if (found.isPresent()) {
@@ -111,8 +110,7 @@ final class Names {
         if (isNumber(piece)) {
             return atBorders && word.length() > piece.length();
         }
-        return Role.of(piece).mayBeGlued() && (end - start > 2 || atBorders)
-                || find(piece).isPresent();
+        return Role.of(piece).mayBeGlued() || find(piece).isPresent();
     }
 
     private static boolean isBorder(String word, int at) {

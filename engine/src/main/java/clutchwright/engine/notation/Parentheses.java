@@ -10,9 +10,30 @@ final class Parentheses {
 
     private static final Set<String> WORDS_OF_NOTES =
             Set.of(
-                    "hatched", "hatch", "born", "from", "bred", "breeder", "breeding", "produced",
-                    "parents", "dam", "sire", "out", "dob", "sold", "reserved", "hold", "holdback",
-                    "clutch", "bought", "purchased", "siblings", "sibling", "year", "season");
+                    "hatched",
+                    "hatch",
+                    "born",
+                    "from",
+                    "bred",
+                    "breeder",
+                    "breeding",
+                    "produced",
+                    "parents",
+                    "dam",
+                    "sire",
+                    "out",
+                    "dob",
+                    "sold",
+                    "reserved",
+                    "hold",
+                    "holdback",
+                    "clutch",
+                    "bought",
+                    "purchased",
+                    "siblings",
+                    "sibling",
+                    "year",
+                    "season");
     private static final int UNKNOWN_WORDS_OF_A_NOTE = 3;
 
     private Parentheses() {}

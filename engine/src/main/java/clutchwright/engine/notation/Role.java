@@ -130,7 +130,7 @@ enum Role {
     }
 
     private static void add(Map<String, Role> words, Role role, String list) {
-        for (var word : list.split(" ")) {
+        for (var word : list.split(" ", -1)) {
             words.put(word, role);
         }
     }

@@ -81,9 +81,9 @@ final class StatusWords {
         return switch (token.kind()) {
             case NUMBER, DOTTED -> takesNumber(token);
             case WORD -> takesWord(token);
-            case ABOUT -> take(possible = true);
-            case DOUBT -> isBegun() && het && take(possible = true);
-            case JOIN -> isBegun() && continues(next + 1) && take(true);
+            case ABOUT -> takePossible();
+            case DOUBT -> isBegun() && het && takePossible();
+            case JOIN -> isBegun() && continues(next + 1) && take();
             case PERCENT,
                     COMMA,
                     SLASH,
@@ -102,11 +102,14 @@ final class StatusWords {
 
     private boolean takesWord(Token token) {
         return switch (token.role()) {
-            case HET -> take(het = true);
-            case POSSIBLE_HET -> take(het = possible = true);
+            case HET -> takeHet();
+            case POSSIBLE_HET -> {
+                possible = true;
+                yield takeHet();
+            }
             case COUNTED_HET -> {
                 count = Role.count(token.text());
-                yield take(het = true);
+                yield takeHet();
             }
             case COUNT -> {
                 int after = isJoin(next + 1) ? next + 2 : next + 1;
@@ -114,13 +117,22 @@ final class StatusWords {
                 if (counts) {
                     count = Role.count(token.text());
                 }
-                yield counts && take(true);
+                yield counts && take();
             }
-            case DOUBT -> take(possible = true);
-            case PROVEN -> take(proven = true);
-            case TESTED -> take(tested = true);
-            case NEGATIVE -> take(negative = true);
-            case FOR -> isBegun() && take(true);
+            case DOUBT -> takePossible();
+            case PROVEN -> {
+                proven = true;
+                yield take();
+            }
+            case TESTED -> {
+                tested = true;
+                yield take();
+            }
+            case NEGATIVE -> {
+                negative = true;
+                yield take();
+            }
+            case FOR -> isBegun() && take();
             case NONE,
                     SUPER,
                     HOMOZYGOUS,
@@ -217,8 +229,18 @@ final class StatusWords {
         return at < tokens.size() && tokens.get(at).is(kind);
     }
 
-    private boolean take(boolean taken) {
+    private boolean takeHet() {
+        het = true;
+        return take();
+    }
+
+    private boolean takePossible() {
+        possible = true;
+        return take();
+    }
+
+    private boolean take() {
         next++;
-        return taken;
+        return true;
     }
 }

@@ -141,7 +141,7 @@ final class Tokens {
         int end = at;
         while (end < to) {
             int letter = text.codePointAt(end);
-            if (letter < 0x80 && end > at || isWordPart(letter) || isBlank(letter)) {
+            if ((letter < 0x80 && end > at) || isWordPart(letter) || isBlank(letter)) {
                 break;
             }
             end += Character.charCount(letter);

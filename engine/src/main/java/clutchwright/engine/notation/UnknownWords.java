@@ -44,8 +44,7 @@ final class UnknownWords {
         var token = tokens.get(at);
         var offered = new LinkedHashSet<String>();
         if (afterName == at && at > 0) {
-            offered.addAll(
-                    nearest(said.text.substring(tokens.get(at - 1).start(), token.end())));
+            offered.addAll(nearest(said.text.substring(tokens.get(at - 1).start(), token.end())));
         }
         if (at + 1 < tokens.size() && tokens.get(at + 1).is(Kind.WORD)) {
             offered.addAll(nearest(said.text.substring(start, tokens.get(at + 1).end())));
