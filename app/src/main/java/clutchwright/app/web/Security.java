@@ -15,6 +15,7 @@ import org.springframework.security.authentication.AuthenticationManager;
 import org.springframework.security.authentication.ProviderManager;
 import org.springframework.security.authorization.AuthorizationDecision;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.core.Authentication;
 import org.springframework.security.crypto.bcrypt.BCryptPasswordEncoder;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.SecurityFilterChain;
@@ -144,7 +145,7 @@ class Security {
                 .build();
     }
 
-    private static boolean isOwner(org.springframework.security.core.Authentication who) {
+    private static boolean isOwner(Authentication who) {
         return who != null
                 && who.getAuthorities().stream()
                         .anyMatch(role -> "ROLE_OWNER".equals(role.getAuthority()));

@@ -1,6 +1,7 @@
 package clutchwright.app.web;
 
 import jakarta.servlet.http.HttpServletRequest;
+import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 
@@ -25,6 +26,6 @@ class SignInPage {
         }
         return password.isSet()
                 ? Reply.show(new SignInView(""))
-                : new Reply.Show(org.springframework.http.HttpStatus.FORBIDDEN, Notice.onlyHere());
+                : new Reply.Show(HttpStatus.FORBIDDEN, Notice.onlyHere());
     }
 }

@@ -1,0 +1,189 @@
+package clutchwright.app.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.ReducedMotion;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.extension.BeforeEachCallback;
+import org.junit.jupiter.api.extension.ExtensionContext;
+import org.junit.jupiter.api.extension.RegisterExtension;
+
+/// What every browser test begins and ends with: a fresh browser window at the desk, and no word of
+/// complaint from the browser when the test is over.
+///
+/// ```java
+/// class SettingsTest extends Browsing {
+///     @Test
+///     void weights_in_ounces_stay_chosen() {
+///         open("/settings");
+///         page().getByLabel("Ounces").check();
+///         ...
+///         inspect("settings");
+///     }
+/// }
+/// ```
+public abstract class Browsing {
+
+    private static final List<String> WCAG_AA =
+            List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22a", "wcag22aa");
+
+    private static final Path SCREENS = Path.of("target", "screens");
+
+    @RegisterExtension final Starting starting = new Starting();
+
+    private final List<String> complaints = new ArrayList<>();
+    private BrowserContext window;
+    private Page page;
+
+    /// The two widths that every screen is looked at in.
+    public enum Device {
+        DESK(1280, 900),
+        PHONE(390, 844);
+
+        private final int width;
+        private final int height;
+
+        Device(int width, int height) {
+            this.width = width;
+            this.height = height;
+        }
+    }
+
+    @BeforeEach
+    void open_a_window() {
+        use(Device.DESK);
+    }
+
+    @AfterEach
+    void the_browser_did_not_complain() {
+        window.close();
+        assertThat(complaints).as("errors in the browser's console").isEmpty();
+    }
+
+    protected Page page() {
+        return page;
+    }
+
+    /// A thing of the running program, to prepare what a test needs.
+    protected <T> T bean(Class<T> type) {
+        return house().bean(type);
+    }
+
+    protected String address(String path) {
+        return house().address() + path.substring(1);
+    }
+
+    /// Goes on with a fresh window of another size.
+    protected void use(Device device) {
+        if (window != null) {
+            window.close();
+        }
+        window =
+                house().browser()
+                        .newContext(
+                                new Browser.NewContextOptions()
+                                        .setViewportSize(device.width, device.height)
+                                        .setHasTouch(device == Device.PHONE)
+                                        .setReducedMotion(ReducedMotion.REDUCE)
+                                        .setLocale("en-GB"));
+        page = window.newPage();
+        page.setDefaultTimeout(10_000);
+        page.onConsoleMessage(
+                message -> {
+                    if (message.type().equals("error") && !isExpected(message.text())) {
+                        complaints.add(page.url() + ": " + message.text());
+                    }
+                });
+        page.onPageError(error -> complaints.add(page.url() + ": " + error));
+    }
+
+    /// @param path beginning with `/`
+    protected void open(String path) {
+        page.navigate(address(path));
+    }
+
+    /// Holds the page to WCAG 2.2 AA and to the width of the window, at the desk and on the phone,
+    /// light and dark, and leaves a picture of each in `target/screens`.
+    protected void inspect(String name) {
+        for (var device : Device.values()) {
+            for (var look : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+                page.setViewportSize(device.width, device.height);
+                page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(look));
+                var picture =
+                        "%s-%d-%s".formatted(name, device.width, look).toLowerCase(Locale.ROOT);
+                takePicture(picture);
+                isAccessible(picture);
+                fitsTheWindow(picture);
+            }
+        }
+        page.setViewportSize(Device.DESK.width, Device.DESK.height);
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
+    }
+
+    /// The window grows to the page's height first: a picture of the scrolled page would have the
+    /// phone's bar of screens in its middle.
+    private void takePicture(String picture) {
+        page.evaluate("document.fonts.ready.then(() => true)");
+        var size = page.viewportSize();
+        var height = (Number) page.evaluate("document.documentElement.scrollHeight");
+        page.setViewportSize(size.width, Math.max(size.height, height.intValue()));
+        page.screenshot(new Page.ScreenshotOptions().setPath(SCREENS.resolve(picture + ".png")));
+        page.setViewportSize(size.width, size.height);
+    }
+
+    private void isAccessible(String picture) {
+        var violations = new AxeBuilder(page).withTags(WCAG_AA).analyze().getViolations();
+        assertThat(violations)
+                .as("accessibility of " + picture)
+                .extracting(Browsing::describe)
+                .isEmpty();
+    }
+
+    private void fitsTheWindow(String picture) {
+        var overflow =
+                page.evaluate(
+                        "document.documentElement.scrollWidth"
+                                + " - document.documentElement.clientWidth");
+        assertThat(((Number) overflow).intValue())
+                .as("pixels by which " + picture + " is wider than its window")
+                .isLessThanOrEqualTo(0);
+    }
+
+    private static String describe(Rule rule) {
+        return rule.getId()
+                + ": "
+                + rule.getHelp()
+                + rule.getNodes().stream().map(node -> "\n  " + node.getHtml()).toList();
+    }
+
+    /// A page that a test asks for though it is not there, or refuses a form, is logged by the
+    /// browser as well; that is no fault.
+    private static boolean isExpected(String text) {
+        return text.startsWith("Failed to load resource: the server responded with a status of 4");
+    }
+
+    private House house() {
+        return starting.house;
+    }
+
+    static final class Starting implements BeforeEachCallback {
+
+        private House house;
+
+        @Override
+        public void beforeEach(ExtensionContext context) {
+            house = House.of(context);
+        }
+    }
+}

@@ -1,0 +1,70 @@
+package clutchwright.app.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/// The screen Settings, as a keeper uses it.
+class SettingsScreenTest extends Browsing {
+
+    @Test
+    void what_is_chosen_stays_chosen_and_is_confirmed() {
+        open("/settings");
+        page().getByLabel("Ounces").check();
+        press("Save settings");
+
+        assertThat(page().getByRole(AriaRole.STATUS)).hasText("Settings saved.");
+        assertThat(page().getByLabel("Ounces")).isChecked();
+        inspect("settings");
+
+        page().getByLabel("Grams").check();
+        press("Save settings");
+        assertThat(page().getByLabel("Grams")).isChecked();
+    }
+
+    @Test
+    void a_dark_look_is_dark_on_a_light_device() {
+        open("/settings");
+        page().getByLabel("Dark", new Page.GetByLabelOptions().setExact(true)).check();
+        press("Save settings");
+
+        assertThat(page().locator("body")).hasCSS("background-color", "rgb(23, 23, 20)");
+
+        page().getByLabel("As the device").check();
+        press("Save settings");
+        assertThat(page().locator("body")).hasCSS("background-color", "rgb(251, 250, 246)");
+    }
+
+    @Test
+    void a_tag_pattern_without_a_number_is_refused_beside_its_field_and_kept_as_typed() {
+        open("/settings");
+        page().getByLabel("Tags of hatchlings").fill("hatchling");
+        press("Save settings");
+
+        assertThat(page().locator("#tags")).hasValue("hatchling");
+        assertThat(page().locator("#tags"))
+                .hasAccessibleDescription(
+                        Pattern.compile("Write \\{n} where the hatchling's number"));
+        assertThat(page().locator(".faults")).isFocused();
+        inspect("settings-faulty");
+    }
+
+    @Test
+    void two_different_passwords_are_not_set() {
+        open("/settings");
+        page().getByLabel("Password", new Page.GetByLabelOptions().setExact(true))
+                .fill("a long enough one");
+        page().getByLabel("The same again").fill("another one");
+        press("Set the password");
+
+        assertThat(page().locator("#again-fault")).hasText("This differs from the password above.");
+        assertThat(page().locator("#password")).hasValue("");
+    }
+
+    private void press(String button) {
+        page().getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(button)).click();
+    }
+}
