@@ -2,6 +2,7 @@ package clutchwright.app;
 
 import clutchwright.app.cli.Exit;
 import clutchwright.app.cli.Terminal;
+import clutchwright.app.season.PredictCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.OptionSpec;
@@ -40,6 +41,7 @@ public final class Clutchwright {
         var commands = new CommandLine(new Clutchwright());
         commands.getCommandSpec().addOption(help());
         return commands.addSubcommand(new ServeCommand(terminal))
+                .addSubcommand(new PredictCommand(terminal))
                 .addSubcommand(new RehearseCommand(terminal))
                 .setOut(terminal.result())
                 .setErr(terminal.messages())

@@ -3,12 +3,17 @@ package clutchwright.app.cli;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import tools.jackson.databind.MapperFeature;
 import tools.jackson.databind.json.JsonMapper;
 
 /// Where commands print: results to standard output, messages to standard error.
 ///
 /// With `--json` a command prints exactly one document and nothing else to standard output.
 public final class Terminal {
+
+    // Fields in the order of the document's record, not of the alphabet.
+    private static final JsonMapper JSON =
+            JsonMapper.builder().disable(MapperFeature.SORT_PROPERTIES_ALPHABETICALLY).build();
 
     private final PrintStream out;
     private final PrintStream err;
@@ -37,8 +42,7 @@ public final class Terminal {
     ///
     /// @param document records, lists and maps; their order is kept
     public void json(Object document) {
-        out.println(
-                JsonMapper.shared().writerWithDefaultPrettyPrinter().writeValueAsString(document));
+        out.println(JSON.writerWithDefaultPrettyPrinter().writeValueAsString(document));
     }
 
     /// A line for the person at the keyboard.
