@@ -131,6 +131,9 @@ final class FormReader {
                 loci.add(new LocusId(written));
             }
         }
+        if (Words.list(at.value()).isEmpty()) {
+            faults.add(at, "'" + at.value() + "'", "everything, or loci");
+        }
         return Optional.of(new Masking.These(loci));
     }
 }

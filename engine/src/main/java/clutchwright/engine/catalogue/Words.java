@@ -1,5 +1,6 @@
 package clutchwright.engine.catalogue;
 
+import clutchwright.engine.genetics.SexDetermination;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -40,7 +41,11 @@ final class Words {
     }
 
     private static String written(Enum<?> member) {
-        return member instanceof Mode mode ? of(mode) : of(member);
+        return switch (member) {
+            case Mode mode -> of(mode);
+            case SexDetermination sexes -> sexes.name();
+            case Enum<?> other -> of(other);
+        };
     }
 
     private static String lower(Enum<?> member) {

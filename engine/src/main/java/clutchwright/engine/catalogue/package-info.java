@@ -5,4 +5,7 @@
 /// Species  = names, GeneticModel, LocusEntry*, NamedCombination*, Remark*
 /// LocusEntry = Locus, Trait (one an allele), NamedForm*
 /// ```
+///
+/// A species file becomes a species through [clutchwright.engine.catalogue.CatalogueText]; its
+/// format stands in `docs/guide/species-files.md`.
 package clutchwright.engine.catalogue;

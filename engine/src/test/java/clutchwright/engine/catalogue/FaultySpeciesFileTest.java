@@ -23,7 +23,7 @@ class FaultySpeciesFileTest {
             textBlock =
                     """
                     species draco-fictus | species Draco | 'Draco' | lower-case letters
-                    sexes XY | sexes XX | unknown sexes 'XX' | one of xy, zw
+                    sexes XY | sexes XX | unknown sexes 'XX' | one of XY, ZW
                     clutch 7 | clutch seven | 'seven' | a whole number from 1
                     clutch 7 | clutch 0 | '0' | a whole number from 1
                     latin Draco fictus | latein Draco fictus | unknown key 'latein' | perhaps 'latin'
@@ -50,6 +50,7 @@ class FaultySpeciesFileTest {
                     viability 1/2 likely | viability 3/2 likely | '3/2' | from 0 to 1
                     viability 1/2 likely | viability 1/2 | no standing after the fraction | settled
                     masks     tin; dew | masks tim; dew | unknown locus 'tim' | perhaps 'tin'
+                    masks     tin; dew | masks ; | ';' | everything, or loci
                     masks     tin; dew | masks fog | the form's own locus fog | other loci
                     caution nerves | caution nerve | unknown concern 'nerve' | perhaps 'nerves'
                     when      Tin x2 | when Tim x2 | unknown allele 'Tim' | perhaps 'Tin'
