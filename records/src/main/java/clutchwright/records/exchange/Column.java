@@ -26,10 +26,16 @@ public enum Column {
     WEIGHT("weight"),
     WEIGHED("weighed"),
     ORIGIN("origin"),
-    BREEDER("breeder"),
+    /// Of whom, or from where, it came.
+    BREEDER("from"),
     LINE("line"),
+    CREDIT("credit"),
     ACQUIRED("acquired"),
     NOTES("notes"),
+    /// Animals with the same word here have the same sire, where he is in doubt.
+    SIRE_QUESTION("sire question"),
+    /// `yes` for young that the dam made alone.
+    WITHOUT_SIRE("without sire"),
     /// No column of ours: kept in the notes, as `heading: value`.
     AMONG_NOTES("kept in the notes"),
     LEFT_OUT("left out");
@@ -67,7 +73,10 @@ public enum Column {
                     ORIGIN,
                     BREEDER,
                     LINE,
-                    ACQUIRED ->
+                    CREDIT,
+                    ACQUIRED,
+                    SIRE_QUESTION,
+                    WITHOUT_SIRE ->
                     false;
         };
     }

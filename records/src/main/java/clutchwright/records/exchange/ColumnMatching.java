@@ -66,6 +66,24 @@ public record ColumnMatching(List<String> headings, List<Column> columns) {
         return at < 0 ? Optional.empty() : Optional.of(at);
     }
 
+    /// Where a problem of that column stands: the cell, or the row if no column holds it.
+    Problem.Where place(int row, Column column) {
+        return find(column == Column.STATED ? firstOfGenes() : column)
+                .<Problem.Where>map(at -> new Problem.Where.Cell(row, at, headings.get(at)))
+                .orElseGet(() -> new Problem.Where.WholeRow(row));
+    }
+
+    private Column firstOfGenes() {
+        return columns.stream()
+                .filter(
+                        column ->
+                                column == Column.STATED
+                                        || column == Column.HETS
+                                        || column == Column.POSSIBLE_HETS)
+                .findFirst()
+                .orElse(Column.STATED);
+    }
+
     /// The positions of all columns that hold this, in the file's order.
     public List<Integer> all(Column column) {
         return IntStream.range(0, columns.size())

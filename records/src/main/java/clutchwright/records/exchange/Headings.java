@@ -63,18 +63,21 @@ final class Headings implements HeaderSense {
         know(Column.ORIGIN, "origin, source, cb wc, captive bred");
         know(
                 Column.BREEDER,
-                "breeder, bred by, from, bought from, purchased from, seller, acquired from, "
-                        + "produced by, credit");
+                "from, breeder, bred by, bought from, purchased from, seller, acquired from, "
+                        + "produced by");
+        know(Column.CREDIT, "credit, line breeder, credit to");
         know(Column.LINE, "line, lineage, bloodline, line name");
         know(
                 Column.ACQUIRED,
                 "acquired, date acquired, bought, purchased, purchase date, bought on, "
                         + "acquired on");
+        know(Column.SIRE_QUESTION, "sire question");
+        know(Column.WITHOUT_SIRE, "without sire, parthenogenetic");
         know(Column.NOTES, "notes, note, comment, comments, remarks, remark");
     }
 
     private void know(Column column, String headings) {
-        for (var heading : headings.split(", ")) {
+        for (var heading : headings.split(", ", -1)) {
             words.put(heading, column);
         }
     }

@@ -36,7 +36,7 @@ final class SexWords {
 
     static Read read(String written) {
         var text = written.strip().toLowerCase(Locale.ROOT).replace("\uFE0E", "");
-        if (text.endsWith(".") || text.endsWith("?") && text.length() > 1) {
+        if (text.endsWith(".") || (text.endsWith("?") && text.length() > 1)) {
             text = text.substring(0, text.length() - 1).strip();
         }
         if (FEMALE.contains(text)) {

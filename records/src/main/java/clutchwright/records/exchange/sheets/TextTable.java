@@ -79,7 +79,7 @@ final class TextTable {
                 .skipEmptyLines(false)
                 .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                 .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
-                .allowBadQuote(false)
+                .allowUnclosedQuote(false)
                 .trimWhitespacesAroundQuotes(true)
                 .maxBufferSize(64 << 20)
                 .ofCsvRecord(text);
