@@ -85,7 +85,8 @@ public final class SheetFile {
             if (!parts.contains("xl/workbook.xml")) {
                 throw new Rejected(new FileFault.OtherFormat(packed(parts)));
             }
-            return WorkbookTable.read(path, name, sheet, limits);
+            boolean formatted = parts.contains("xl/styles.xml");
+            return WorkbookTable.read(path, name, formatted, sheet, limits);
         } catch (IOException | RuntimeException damaged) {
             // The reading library answers damage with any kind of exception.
             throw new Rejected(new FileFault.Broken());

@@ -1,6 +1,7 @@
 package clutchwright.records.exchange.sheets;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -75,11 +76,10 @@ final class Shown {
                         .toString();
     }
 
-    /// Without the tail of zeros, and without the digits that only binary arithmetic put there.
+    /// Without the tail of zeros, to the fifteen digits that a spreadsheet shows at most; further
+    /// ones were only put there by binary arithmetic.
     static String plain(BigDecimal value) {
-        var shortest = new BigDecimal(Double.toString(value.doubleValue()));
-        var closer = value.precision() > 15 ? shortest : value;
-        var text = closer.stripTrailingZeros().toPlainString();
-        return text.equals("-0") ? "0" : text;
+        var shown = value.round(new MathContext(15, RoundingMode.HALF_EVEN)).stripTrailingZeros();
+        return shown.signum() == 0 ? "0" : shown.toPlainString();
     }
 }

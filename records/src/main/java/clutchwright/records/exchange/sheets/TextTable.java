@@ -21,7 +21,7 @@ final class TextTable {
     private static final int ROWS_FOR_GUESS = 60;
 
     /// The first line by which some spreadsheets announce the separator.
-    private static final Pattern ANNOUNCED = Pattern.compile("sep=(.)\\R.*", Pattern.DOTALL);
+    private static final Pattern ANNOUNCED = Pattern.compile("sep=(.)(\\R).*", Pattern.DOTALL);
 
     private TextTable() {}
 
@@ -31,12 +31,10 @@ final class TextTable {
         decoded.guessed().ifPresent(name -> remarks.add(new SheetRemark.EncodingTaken(name)));
         var announced = ANNOUNCED.matcher(decoded.text());
         boolean says = announced.matches();
-        char separator =
-                says ? announced.group(1).charAt(0) : guessSeparator(decoded.text(), sense);
-        var rows = rows(decoded.text(), separator, limits);
+        var text = says ? decoded.text().substring(announced.end(2)) : decoded.text();
+        char separator = says ? announced.group(1).charAt(0) : guessSeparator(text, sense);
         return new Grid(
-                file, file, List.of(file), says ? rows.subList(1, rows.size()) : rows, remarks,
-                false);
+                file, file, List.of(file), rows(text, separator, limits), remarks, false);
     }
 
     private static List<Row> rows(String text, char separator, Limits limits) throws Rejected {

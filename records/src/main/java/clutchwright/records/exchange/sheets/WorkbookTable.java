@@ -26,14 +26,18 @@ final class WorkbookTable {
         this.limits = limits;
     }
 
+    /// @param formatted whether the workbook has formats; the library fails to look for them else
     /// @param wanted the sheet's name; the first that is not blank if none is named
-    static Grid read(Path path, String file, Optional<String> wanted, Limits limits)
+    static Grid read(
+            Path path, String file, boolean formatted, Optional<String> wanted, Limits limits)
             throws Rejected, IOException {
-        return new WorkbookTable(file, limits).read(path, wanted);
+        return new WorkbookTable(file, limits)
+                .read(path, new ReadingOptions(formatted, true), wanted);
     }
 
-    private Grid read(Path path, Optional<String> wanted) throws Rejected, IOException {
-        try (var workbook = new ReadableWorkbook(path.toFile(), new ReadingOptions(true, true))) {
+    private Grid read(Path path, ReadingOptions options, Optional<String> wanted)
+            throws Rejected, IOException {
+        try (var workbook = new ReadableWorkbook(path.toFile(), options)) {
             var names =
                     workbook.getSheets().map(org.dhatim.fastexcel.reader.Sheet::getName).toList();
             for (var name : wanted.map(List::of).orElse(names)) {
