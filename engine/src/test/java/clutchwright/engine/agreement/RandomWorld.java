@@ -187,9 +187,14 @@ final class RandomWorld {
     private List<Caution.Part> drawParts(LinkedHashMap<LocusId, PhenotypeMap> loci, int count) {
         var maps = new ArrayList<>(loci.values());
         Collections.shuffle(maps, random);
-        return maps.subList(0, count).stream()
-                .map(map -> new Caution.Part(pick(map.locus().alleles()), 1 + random.nextInt(2)))
-                .toList();
+        var parts = new ArrayList<Caution.Part>();
+        for (var map : maps.subList(0, count)) {
+            // The first is never the wild type, since what everyone has is no combination.
+            var series = map.locus().alleles();
+            var alleles = parts.isEmpty() ? series.subList(1, series.size()) : series;
+            parts.add(new Caution.Part(pick(alleles), 1 + random.nextInt(2)));
+        }
+        return parts;
     }
 
     private ParentGenotype drawParent(Sex sex) {

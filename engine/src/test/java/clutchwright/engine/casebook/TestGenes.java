@@ -3,13 +3,16 @@ package clutchwright.engine.casebook;
 import clutchwright.engine.genetics.Allele;
 import clutchwright.engine.genetics.Caution;
 import clutchwright.engine.genetics.Combination;
+import clutchwright.engine.genetics.Cross;
 import clutchwright.engine.genetics.GeneticModel;
 import clutchwright.engine.genetics.Genotype;
+import clutchwright.engine.genetics.Group;
 import clutchwright.engine.genetics.Inheritance;
 import clutchwright.engine.genetics.LinkageMap;
 import clutchwright.engine.genetics.Locus;
 import clutchwright.engine.genetics.LocusId;
 import clutchwright.engine.genetics.Masking;
+import clutchwright.engine.genetics.Outcome;
 import clutchwright.engine.genetics.ParentGenotype;
 import clutchwright.engine.genetics.Phenotype;
 import clutchwright.engine.genetics.PhenotypeMap;
@@ -165,6 +168,39 @@ public final class TestGenes {
         chances.put(genotype(id, first), chance);
         chances.put(genotype(id, second), other);
         return new Distribution<>(chances);
+    }
+
+    /// Every group as `3/4 Normal, 1/4 Clown`, in the order of the engine.
+    public static String groups(Cross cross) {
+        return String.join(
+                ", ",
+                cross.groups(1000).stream()
+                        .map(group -> group.chance() + " " + group.name())
+                        .toList());
+    }
+
+    /// None if no group has the name.
+    public static Fraction chanceOf(Cross cross, String name) {
+        return cross.groups(1000).stream()
+                .filter(group -> group.name().equals(name))
+                .map(Group::chance)
+                .reduce(Fraction.NONE, Fraction::plus);
+    }
+
+    public static Outcome outcome(Cross cross, String name) {
+        return cross.likeliest(1000).stream()
+                .filter(outcome -> outcome.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /// What the group may carry, as `2/3 Clown`.
+    public static String carries(Cross cross, String name) {
+        return String.join(
+                ", ",
+                outcome(cross, name).carries().stream()
+                        .map(held -> held.chance() + " " + held.allele())
+                        .toList());
     }
 
     public static Genotype genotype(String id, String text) {
