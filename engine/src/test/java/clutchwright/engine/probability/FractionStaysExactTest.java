@@ -77,7 +77,8 @@ class FractionStaysExactTest {
             assertSame(left.dividedBy(right), big(a).multiply(big(d)), big(b).multiply(big(c)));
         }
         var sign = big(b).signum() * big(d).signum();
-        var order = big(a).multiply(big(d)).compareTo(big(c).multiply(big(b))) * sign;
+        var order =
+                Integer.signum(big(a).multiply(big(d)).compareTo(big(c).multiply(big(b)))) * sign;
         assertThat(Integer.signum(left.compareTo(right))).isEqualTo(order);
         assertThat(left.equals(right)).isEqualTo(order == 0);
         if (order == 0) {

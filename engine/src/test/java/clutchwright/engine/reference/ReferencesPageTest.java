@@ -14,7 +14,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 /// The page of references is what the checks say. To write it anew:
-/// `mvn -pl engine test -Dtest=ReferencesPageTest -DargLine=-Dreferences.write=true`.
+/// `mvn -pl engine test -Dtest=ReferencesPageTest -Dreferences.write=true`.
 class ReferencesPageTest {
 
     private static final Path PAGE = Path.of("..", "docs", "references.md");
