@@ -152,6 +152,11 @@ public final class Animals {
         return new Search(tx, rows).page(query);
     }
 
+    /// All that a query finds, in its order, its page left aside.
+    public List<AnimalId> ids(Query query) {
+        return new Search(tx, rows).ids(query);
+    }
+
     /// Its young, also those of which it may be the sire, in the order in which they hatched.
     public List<Animal> offspringOf(AnimalId id) {
         return rows.read(

@@ -1,5 +1,6 @@
 package clutchwright.records.animals;
 
+import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.records.store.Transaction;
 import clutchwright.records.store.Words;
 import java.util.ArrayList;
@@ -20,14 +21,7 @@ final class Search {
 
     Query.Page page(Query query) {
         gather(query);
-        var from =
-                " from animal a join animal_search s on s.animal = a.id"
-                        + " left join tub t on t.id = a.place"
-                        + " left join rack r on r.id = t.rack"
-                        + " left join room m on m.id = r.room"
-                        + (conditions.isEmpty()
-                                ? ""
-                                : " where " + String.join(" and ", conditions));
+        var from = from();
         long total = tx.number("select count(*)" + from, parameters.toArray());
         parameters.add((long) query.most());
         parameters.add((long) query.first());
@@ -36,6 +30,23 @@ final class Search {
                         "select a.*" + from + " order by " + order(query) + " limit ? offset ?",
                         parameters.toArray());
         return new Query.Page(found, Math.toIntExact(total));
+    }
+
+    /// All that the query finds, in its order.
+    List<AnimalId> ids(Query query) {
+        gather(query);
+        return tx.list(
+                row -> new AnimalId(row.number("id")),
+                "select a.id as id" + from() + " order by " + order(query),
+                parameters.toArray());
+    }
+
+    private String from() {
+        return " from animal a join animal_search s on s.animal = a.id"
+                + " left join tub t on t.id = a.place"
+                + " left join rack r on r.id = t.rack"
+                + " left join room m on m.id = r.room"
+                + (conditions.isEmpty() ? "" : " where " + String.join(" and ", conditions));
     }
 
     private void gather(Query query) {

@@ -8,7 +8,11 @@ import clutchwright.records.store.Row;
 import clutchwright.records.store.Transaction;
 import clutchwright.records.store.Values;
 import clutchwright.records.store.Words;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
 import java.util.List;
 import java.util.Optional;
 import java.util.SequencedMap;
@@ -185,6 +189,24 @@ public final class Places {
     public SequencedMap<TubId, Address> addresses() {
         var found = new LinkedHashMap<TubId, Address>();
         tx.list(Places::address, ADDRESS + " order by m.name_key, r.name_key, t.name_key")
+                .forEach(address -> found.put(address.tub(), address));
+        return found;
+    }
+
+    /// Those of some tubs.
+    public Map<TubId, Address> addresses(Collection<TubId> tubs) {
+        if (tubs.isEmpty()) {
+            return Map.of();
+        }
+        var wanted = Set.copyOf(tubs);
+        if (wanted.size() > 500) {
+            return addresses();
+        }
+        var found = new HashMap<TubId, Address>();
+        tx.list(
+                        Places::address,
+                        ADDRESS + " where t.id in (" + "?, ".repeat(wanted.size() - 1) + "?)",
+                        wanted.stream().map(TubId::value).toArray())
                 .forEach(address -> found.put(address.tub(), address));
         return found;
     }
