@@ -97,13 +97,14 @@ record GenesSought(Holding holding, Map<String, Genes> bySpecies, How how) {
     /// Whoever asks for Pastel wants Super Pastel too; whoever asks for the super wants it alone.
     private static boolean isAskedFor(
             PhenotypeMap map, Phenotype look, Genes.Statement.Shows shown) {
-        var single =
+        if (shown.pairs().stream().anyMatch(pair -> map.phenotypeOf(pair).equals(look))) {
+            return true;
+        }
+        var isSingle =
                 shown.pairs().stream()
                         .anyMatch(pair -> pair.alleles().stream().anyMatch(Allele::isWild));
-        return shown.pairs().stream().anyMatch(pair -> map.phenotypeOf(pair).equals(look))
-                || single
-                        && commonAlleles(shown).stream()
-                                .allMatch(allele -> map.reveals(look, allele));
+        return isSingle
+                && commonAlleles(shown).stream().allMatch(allele -> map.reveals(look, allele));
     }
 
     /// The alleles that every pair of the line has; of a name for several pairs there may be none.

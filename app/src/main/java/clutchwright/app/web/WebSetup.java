@@ -53,6 +53,7 @@ class WebSetup {
         return Assets.read(
                 "clutchwright.css",
                 "parts.css",
+                "collection.css",
                 "clutchwright.js",
                 "icon.svg",
                 "vendor/htmx-2.0.10.min.js");
