@@ -3,6 +3,7 @@ package clutchwright.app;
 import clutchwright.app.cli.DataFolder;
 import clutchwright.app.cli.Exit;
 import clutchwright.app.cli.Terminal;
+import clutchwright.app.season.PredictCommand;
 import java.io.IOException;
 import java.net.HttpURLConnection;
 import java.net.InetAddress;
@@ -10,6 +11,7 @@ import java.net.URI;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
@@ -46,6 +48,7 @@ final class RehearseCommand implements Callable<Integer> {
                         0,
                         InetAddress.ofLiteral("127.0.0.1"),
                         List.of());
+        predict();
         switch (Serving.start(plan)) {
             case Serving.Running running -> {
                 for (var path : PATHS) {
@@ -59,6 +62,15 @@ final class RehearseCommand implements Callable<Integer> {
             }
         }
         return Exit.DONE.status();
+    }
+
+    /// A command that needs no pages, as other programs call it and as people do.
+    private void predict() {
+        var predict = new CommandLine(new PredictCommand(terminal));
+        for (var form : List.of("--json", "--limit=100")) {
+            predict.execute(
+                    "--dam=Super Pastel Mojave 66% het Clown", "--sire=Banana het Clown", form);
+        }
     }
 
     private static void fetch(URI page) throws IOException {

@@ -133,14 +133,16 @@ public final class PredictCommand implements Callable<Integer> {
                             line.length());
                     yield Optional.empty();
                 }
-                notes.forEach(
-                        note ->
-                                point(
-                                        option,
-                                        ReadingWords.of(note),
-                                        line,
-                                        note.start(),
-                                        note.end()));
+                notes.stream()
+                        .filter(note -> note.kind() != Reading.Note.NoteKind.CAUTION)
+                        .forEach(
+                                note ->
+                                        point(
+                                                option,
+                                                ReadingWords.of(note),
+                                                line,
+                                                note.start(),
+                                                note.end()));
                 var stated = lines.asParent(genes, sex);
                 stated.open().forEach(question -> sayOpen(option, question));
                 yield Optional.of(stated.parent());

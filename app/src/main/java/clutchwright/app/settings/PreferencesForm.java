@@ -4,6 +4,7 @@ import clutchwright.app.web.Entry;
 import clutchwright.app.web.Fields;
 import clutchwright.app.web.Form;
 import clutchwright.app.wording.Preferences;
+import clutchwright.records.animals.TagPattern;
 import java.util.Map;
 
 /// The form of units, dates, looks and tags.
@@ -27,12 +28,7 @@ final class PreferencesForm {
         var warmth = fields.choice("warmth", Preferences.Warmth.class);
         var dates = fields.choice("dates", Preferences.DateStyle.class);
         var look = fields.choice("look", Preferences.Look.class);
-        var tags =
-                form.text("tags").contains("{n}")
-                        ? fields.text("tags")
-                        : fields.<String>faulty(
-                                "tags",
-                                "Write {n} where the hatchling's number goes, such as {clutch}-{n}.");
+        var tags = tagPattern(fields, form);
         return fields.into(
                 () ->
                         new Preferences(
@@ -41,5 +37,16 @@ final class PreferencesForm {
                                 dates.value(),
                                 look.value(),
                                 tags.value()));
+    }
+
+    private static Fields.Read<String> tagPattern(Fields fields, Form form) {
+        return switch (TagPattern.read(form.text("tags"))) {
+            case TagPattern.Result.Sound _ -> fields.text("tags", "Write how tags are made.");
+            case TagPattern.Result.Faulty(var problems) ->
+                    fields.faulty(
+                            "tags",
+                            "A tag needs a number or a letter that runs, such as"
+                                    + " {yy}-{clutch}{letter}, and only the signs named above.");
+        };
     }
 }

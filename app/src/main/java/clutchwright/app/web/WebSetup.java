@@ -1,5 +1,6 @@
 package clutchwright.app.web;
 
+import clutchwright.app.holding.Holding;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import java.time.Clock;
@@ -33,8 +34,8 @@ class WebSetup {
     }
 
     @Bean
-    Preferring preferring() {
-        return new PreferringInMemory();
+    Preferring preferring(Holding holding) {
+        return new PreferringInStore(holding);
     }
 
     @Bean

@@ -2,7 +2,7 @@ package clutchwright.app.wording;
 
 /// How the keeper wants figures, dates and pages to look.
 ///
-/// @param tagPattern how a hatchling's tag is made; `{year}`, `{clutch}` and `{n}` are filled in
+/// @param tagPattern how a hatchling's tag is made; read by `TagPattern`
 public record Preferences(
         Weight weight, Warmth warmth, DateStyle dates, Look look, String tagPattern) {
 
@@ -13,13 +13,7 @@ public record Preferences(
                     Warmth.CELSIUS,
                     DateStyle.WORDS,
                     Look.AS_THE_DEVICE,
-                    "{clutch}-{n}");
-
-    public Preferences {
-        if (!tagPattern.contains("{n}")) {
-            throw new IllegalArgumentException("a tag pattern without {n}: " + tagPattern);
-        }
-    }
+                    "{yy}-{clutch}{letter}");
 
     public enum Weight {
         GRAMS,

@@ -47,7 +47,7 @@ class SettingsScreenTest extends Browsing {
         assertThat(page().locator("#tags")).hasValue("hatchling");
         assertThat(page().locator("#tags"))
                 .hasAccessibleDescription(
-                        Pattern.compile("Write \\{n} where the hatchling's number"));
+                        Pattern.compile("A tag needs a number or a letter that runs"));
         assertThat(page().locator(".faults")).isFocused();
         inspect("settings-faulty");
     }
