@@ -42,8 +42,8 @@ final class AnimalRows {
         return values;
     }
 
-    void writeCandidates(AnimalId id, Particulars animal) {
-        parents.writeCandidates(id.value(), animal.parentage());
+    boolean writeCandidates(AnimalId id, Particulars animal) {
+        return parents.writeCandidates(id.value(), animal.parentage());
     }
 
     /// The animals that a query finds; it selects all columns of `animal`.

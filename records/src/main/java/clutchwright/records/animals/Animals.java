@@ -72,7 +72,9 @@ public final class Animals {
                             changed.id().value(),
                             changed.version(),
                             rows.write(changed.particulars()));
-                    rows.writeCandidates(changed.id(), changed.particulars());
+                    if (rows.writeCandidates(changed.id(), changed.particulars())) {
+                        tx.touch("animal", changed.id().value());
+                    }
                     return new Edit.Saved<>(theAnimal(changed.id()));
                 });
     }

@@ -46,11 +46,13 @@ public final class ParentageRows {
     }
 
     /// Brings the candidates' rows in line, leaving those that did not change.
-    public void writeCandidates(long id, Parentage parentage) {
+    ///
+    /// @return whether any was changed
+    public boolean writeCandidates(long id, Parentage parentage) {
         var wanted = candidates(parentage);
         var kept = candidatesOf(List.of(id)).getOrDefault(id, new LinkedHashMap<>());
         if (List.copyOf(kept.entrySet()).equals(List.copyOf(wanted.entrySet()))) {
-            return;
+            return false;
         }
         tx.deleteWhere("sire_candidate", owner, id);
         int place = 0;
@@ -63,6 +65,7 @@ public final class ParentageRows {
                             .set("candidate", candidate.getKey().value())
                             .set("weight", candidate.getValue().toString()));
         }
+        return true;
     }
 
     /// The candidates of several owners, in the order in which they were given.

@@ -66,7 +66,9 @@ public final class Clutches {
                                             .set("notes", changed.notes());
                             parents.write(parentage, values);
                             tx.update("clutch", changed.id().value(), changed.version(), values);
-                            parents.writeCandidates(changed.id().value(), parentage);
+                            if (parents.writeCandidates(changed.id().value(), parentage)) {
+                                tx.touch("clutch", changed.id().value());
+                            }
                             return new Edit.Saved<>(theClutch(changed.id()));
                         });
     }

@@ -1,5 +1,6 @@
 package clutchwright.records.journal;
 
+import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.records.store.Image;
 import clutchwright.records.store.Transaction;
 import java.util.ArrayList;
@@ -7,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /// Takes one change back, the last row first.
 final class Undoing {
@@ -32,11 +34,11 @@ final class Undoing {
             return new Undo.Blocked(journal.laterThan(change.id(), hanging));
         }
         return tx.attempt(() -> takeBack(steps))
-                // A constraint spoke, such as a tag that another animal has by now.
+                // A tag that another animal has by now, or a dam that would be male again.
                 .orElseGet(() -> new Undo.Blocked(laterInTheSameTables(steps)));
     }
 
-    private Undo takeBack(List<Step> steps) {
+    private Optional<Undo> takeBack(List<Step> steps) {
         var by = tx.openedChange();
         for (var step : steps) {
             if (step.before().isPresent()) {
@@ -45,8 +47,18 @@ final class Undoing {
                 tx.delete(step.table(), step.row());
             }
         }
+        if (!new Soundness(tx).holds(restoredAnimals(steps))) {
+            return Optional.empty();
+        }
         tx.markUndone(change.id(), by, change.undoes());
-        return new Undo.Undone(by);
+        return Optional.of(new Undo.Undone(by));
+    }
+
+    private static Set<AnimalId> restoredAnimals(List<Step> steps) {
+        return steps.stream()
+                .filter(step -> step.before().isPresent() && step.table().equals("animal"))
+                .map(step -> new AnimalId(step.row()))
+                .collect(Collectors.toSet());
     }
 
     /// The rows that are no longer as the change left them. A row that the change wrote more than
@@ -55,7 +67,7 @@ final class Undoing {
         var seen = new HashSet<Journal.Touched>();
         var found = new ArrayList<Journal.Touched>();
         for (var step : steps) {
-            var touched = new Journal.Touched(step.table(), step.row());
+            var touched = step.touched();
             if (seen.add(touched)) {
                 var asLeft =
                         step.after().isPresent()
@@ -70,10 +82,11 @@ final class Undoing {
     }
 
     private List<Journal.Touched> pointingAtWhatWouldGo(List<Step> steps) {
+        var written = steps.stream().map(Step::touched).collect(Collectors.toSet());
         Set<Journal.Touched> going = new HashSet<>();
         for (var step : steps) {
             if (step.before().isEmpty()) {
-                going.add(new Journal.Touched(step.table(), step.row()));
+                going.add(step.touched());
             }
         }
         return going.stream()
@@ -82,7 +95,7 @@ final class Undoing {
                         pointing ->
                                 pointing.rows().stream()
                                         .map(row -> new Journal.Touched(pointing.table(), row)))
-                .filter(row -> steps.stream().noneMatch(step -> step.isOf(row)))
+                .filter(row -> !written.contains(row))
                 .distinct()
                 .toList();
     }
@@ -120,8 +133,8 @@ final class Undoing {
 
     private record Step(String table, long row, Optional<Image> before, Optional<Image> after) {
 
-        boolean isOf(Journal.Touched touched) {
-            return table.equals(touched.table()) && row == touched.row();
+        Journal.Touched touched() {
+            return new Journal.Touched(table, row);
         }
     }
 }

@@ -81,10 +81,12 @@ public final class Database implements AutoCloseable {
     /// Reads, all of it from one moment.
     public <R> R read(Work<R> work) {
         try (var connection = readers.getConnection()) {
+            connection.setAutoCommit(false);
             try {
                 return work.in(new Transaction(connection, folder, clock, null, ""));
             } finally {
                 connection.rollback();
+                connection.setAutoCommit(true);
             }
         } catch (SQLException | DataAccessException e) {
             throw new StoreFailure("reading failed", e);
@@ -101,6 +103,9 @@ public final class Database implements AutoCloseable {
         }
         writing.lock();
         try (var connection = writers.getConnection()) {
+            // Only now: the SQLite driver begins the next transaction, and so locks the file
+            // against other programs, as soon as one ends.
+            connection.setAutoCommit(false);
             return write(connection, new Transaction(connection, folder, clock, who, what), work);
         } catch (SQLException | DataAccessException e) {
             throw new StoreFailure("writing failed: " + what, e);
@@ -125,6 +130,17 @@ public final class Database implements AutoCloseable {
 
     public Clock clock() {
         return clock;
+    }
+
+    /// Writes a copy of the file as it is at this moment.
+    void copyTo(Path file) {
+        try (var connection = readers.getConnection();
+                var statement = connection.prepareStatement("vacuum into ?")) {
+            statement.setString(1, file.toString());
+            statement.execute();
+        } catch (SQLException e) {
+            throw new StoreFailure("the records cannot be copied to " + file, e);
+        }
     }
 
     @Override
@@ -155,6 +171,7 @@ public final class Database implements AutoCloseable {
             if (!kept) {
                 connection.rollback();
             }
+            connection.setAutoCommit(true);
         }
     }
 
@@ -163,7 +180,6 @@ public final class Database implements AutoCloseable {
         config.setJdbcUrl(url);
         config.setMaximumPoolSize(size);
         config.setMinimumIdle(1);
-        config.setAutoCommit(false);
         try {
             return new HikariDataSource(config);
         } catch (RuntimeException e) {

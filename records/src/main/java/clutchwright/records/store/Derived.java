@@ -29,7 +29,8 @@ final class Derived {
         client.sql("delete from animal_gene where animal = ?").param(animal).update();
         var words =
                 client.sql(
-                                "select a.tag, a.name, a.line, a.status, t.name, r.name, m.name"
+                                "select a.tag, a.name, a.line,"
+                                        + " replace(a.status, '_', ' '), t.name, r.name, m.name"
                                         + " from animal a left join tub t on t.id = a.place"
                                         + " left join rack r on r.id = t.rack"
                                         + " left join room m on m.id = r.room where a.id = ?")

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,7 @@ public final class Transaction {
     private final String what;
     private final SequencedSet<Long> touchedAnimals = new LinkedHashSet<>();
     private final Instant now;
+    private final Map<String, List<Key>> keysTo = new HashMap<>();
     private @Nullable ChangeId change;
     private boolean abandoned;
 
@@ -132,6 +134,12 @@ public final class Transaction {
         write(table, id, theRow(table, id), values.columns());
     }
 
+    /// Gives a row a new version where something that is part of it was changed in other rows.
+    public void touch(String table, long id) {
+        var row = theRow(table, id);
+        write(table, id, row, new TreeMap<>(Map.of("id", id)));
+    }
+
     /// Takes a row away.
     ///
     /// @throws IllegalStateException if there is no such row
@@ -225,22 +233,27 @@ public final class Transaction {
                                 .update());
     }
 
-    /// Does something that a constraint may forbid, and takes it back if so.
+    /// Does something that a constraint may forbid, or that may find itself that it cannot stand,
+    /// and takes it back if so.
     ///
-    /// @return nothing if it was forbidden
-    public <R> Optional<R> attempt(Supplier<R> something) {
+    /// @param something gives nothing where it cannot stand
+    /// @return nothing if it was taken back
+    public <R> Optional<R> attempt(Supplier<Optional<R>> something) {
         var changeBefore = change;
         try {
             var here = connection.setSavepoint();
             try {
                 var done = something.get();
-                connection.releaseSavepoint(here);
-                return Optional.of(done);
+                if (done.isPresent()) {
+                    connection.releaseSavepoint(here);
+                    return done;
+                }
             } catch (DataAccessException e) {
-                connection.rollback(here);
-                change = changeBefore;
-                return Optional.empty();
+                // What the constraint said is in the way is for the caller to find out.
             }
+            connection.rollback(here);
+            change = changeBefore;
+            return Optional.empty();
         } catch (SQLException e) {
             throw new StoreFailure("the database could not mark a place to come back to", e);
         }
@@ -248,36 +261,32 @@ public final class Transaction {
 
     /// The rows that point at this one: the table, the column and the rows' ids.
     public List<Pointing> pointingAt(String table, long id) {
-        var found = new ArrayList<Pointing>();
+        return keysTo.computeIfAbsent(table, this::keysTo).stream()
+                .map(key -> new Pointing(key.table(), key.column(), rowsPointing(key, id)))
+                .filter(pointing -> !pointing.rows().isEmpty())
+                .toList();
+    }
+
+    private List<Key> keysTo(String table) {
+        var found = new ArrayList<Key>();
         try (var keys = connection.getMetaData().getExportedKeys(null, null, table)) {
             while (keys.next()) {
-                found.add(
-                        new Pointing(
-                                keys.getString("FKTABLE_NAME"),
-                                keys.getString("FKCOLUMN_NAME"),
-                                List.of()));
+                found.add(new Key(keys.getString("FKTABLE_NAME"), keys.getString("FKCOLUMN_NAME")));
             }
         } catch (SQLException e) {
             throw new StoreFailure("the database does not tell what points at " + table, e);
         }
-        return found.stream()
-                .map(
-                        key ->
-                                new Pointing(
-                                        key.table(),
-                                        key.column(),
-                                        client.sql(
-                                                        "select id from "
-                                                                + key.table()
-                                                                + " where "
-                                                                + key.column()
-                                                                + " = ?")
-                                                .param(id)
-                                                .query(Long.class)
-                                                .list()))
-                .filter(key -> !key.rows().isEmpty())
-                .toList();
+        return found;
     }
+
+    private List<Long> rowsPointing(Key key, long id) {
+        return client.sql("select id from " + key.table() + " where " + key.column() + " = ?")
+                .param(id)
+                .query(Long.class)
+                .list();
+    }
+
+    private record Key(String table, String column) {}
 
     /// @param rows ids, at least one where it was found
     public record Pointing(String table, String column, List<Long> rows) {
