@@ -103,6 +103,11 @@ public final class Fields {
         return faulty(field, "Choose one of these.");
     }
 
+    /// What the page itself understood of a field.
+    public <T> Read<T> understood(T value) {
+        return new Read<>(value);
+    }
+
     public boolean ticked(String field) {
         return !form.texts(field).isEmpty();
     }
@@ -147,7 +152,7 @@ public final class Fields {
             return value;
         }
 
-        <R> Read<R> map(Function<T, R> function) {
+        public <R> Read<R> map(Function<T, R> function) {
             return new Read<>(value == null ? null : function.apply(value));
         }
     }

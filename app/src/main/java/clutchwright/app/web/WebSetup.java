@@ -56,6 +56,8 @@ class WebSetup {
                 "parts.css",
                 "collection.css",
                 "clutchwright.js",
+                "eggs.css",
+                "eggs.js",
                 "icon.svg",
                 "vendor/htmx-2.0.10.min.js");
     }

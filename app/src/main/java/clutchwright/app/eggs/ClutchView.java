@@ -1,0 +1,69 @@
+package clutchwright.app.eggs;
+
+import clutchwright.app.parts.EggGlyphs;
+import clutchwright.app.web.Form;
+import clutchwright.app.web.Section;
+import clutchwright.app.web.View;
+import clutchwright.records.clutches.Box;
+import clutchwright.records.clutches.Clutch;
+import java.util.List;
+import java.util.Optional;
+
+/// One clutch, egg by egg.
+///
+/// @param boxes all there are, to complete from
+/// @param form  of what is to be done with the eggs that are ticked
+public record ClutchView(
+        Clutch clutch,
+        Couple couple,
+        List<EggLine> eggs,
+        List<Box> boxes,
+        Incubation incubation,
+        Form form)
+        implements View {
+
+    public ClutchView {
+        eggs = List.copyOf(eggs);
+        boxes = List.copyOf(boxes);
+    }
+
+    @Override
+    public String template() {
+        return "eggs/clutch.jte";
+    }
+
+    @Override
+    public String title() {
+        return "Clutch " + clutch.number();
+    }
+
+    @Override
+    public Optional<Section> section() {
+        return Optional.of(Section.EGGS);
+    }
+
+    public String path() {
+        return "/eggs/" + clutch.id().value();
+    }
+
+    public EggGlyphs glyphs() {
+        return new EggGlyphs(eggs.stream().map(EggLine::look).toList());
+    }
+
+    public boolean anyWaiting() {
+        return eggs.stream().anyMatch(EggLine::isWaiting);
+    }
+
+    public boolean anyToMark() {
+        return eggs.stream().anyMatch(EggLine::canBeMarked);
+    }
+
+    public boolean anyHatchling() {
+        return !clutch.hatchlings().isEmpty();
+    }
+
+    /// Waiting eggs that stand in no box.
+    public long unboxed() {
+        return eggs.stream().filter(egg -> egg.isWaiting() && egg.box().isEmpty()).count();
+    }
+}
