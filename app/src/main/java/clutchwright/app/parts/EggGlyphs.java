@@ -12,17 +12,24 @@ public record EggGlyphs(List<Look> eggs) {
 
     /// What has become of an egg, as far as the drawing tells it apart.
     public enum Look {
-        WAITING("waiting"),
-        DOUBTFUL("doubtful"),
-        SLUG("slug"),
-        LOST("lost"),
-        HATCHED("hatched"),
-        TWINS("hatched with twins");
+        WAITING("waiting", "waiting"),
+        DOUBTFUL("doubtful", "doubtful"),
+        SLUG("slug", "slugs"),
+        LOST("lost", "lost"),
+        HATCHED("hatched", "hatched"),
+        TWINS("hatched with twins", "hatched with twins");
 
         private final String words;
+        private final String several;
 
-        Look(String words) {
+        Look(String words, String several) {
             this.words = words;
+            this.several = several;
+        }
+
+        /// Where it is more than one.
+        public String several() {
+            return several;
         }
 
         public String words() {
@@ -80,7 +87,7 @@ public record EggGlyphs(List<Look> eggs) {
                         look -> {
                             var count = eggs.stream().filter(look::equals).count();
                             if (count > 0) {
-                                words.add(count + " " + look.words());
+                                words.add(count + " " + (count > 1 ? look.several() : look.words()));
                             }
                         });
         return words.isEmpty() ? "no eggs" : String.join(", ", words);
