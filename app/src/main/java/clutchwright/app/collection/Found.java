@@ -19,8 +19,7 @@ import java.util.Optional;
 /// @param total of how many this is a page
 /// @param held how many are on record in all
 /// @param fault what is wrong with the genes asked for; empty where nothing is
-record Found(
-        List<Animal> animals, Map<TubId, Address> places, int total, int held, String fault) {
+record Found(List<Animal> animals, Map<TubId, Address> places, int total, int held, String fault) {
 
     Found {
         animals = List.copyOf(animals);
@@ -61,9 +60,7 @@ record Found(
                                             .limit(Asked.PAGE)
                                             .toList();
                             return of(
-                                    tx,
-                                    new Query.Page(inOrder(animals, page), meeting.size()),
-                                    "");
+                                    tx, new Query.Page(inOrder(animals, page), meeting.size()), "");
                         });
     }
 

@@ -19,8 +19,7 @@ final class StatusChoices {
         choices.add(new Choice("here", "In the collection"));
         for (var status : Status.values()) {
             choices.add(
-                    new Choice(
-                            status.name().toLowerCase(Locale.ROOT), AnimalWords.status(status)));
+                    new Choice(status.name().toLowerCase(Locale.ROOT), AnimalWords.status(status)));
         }
         return choices;
     }

@@ -5,7 +5,6 @@ import clutchwright.engine.pedigree.Parentage;
 import clutchwright.engine.pedigree.Parentage.Dam;
 import clutchwright.engine.pedigree.Parentage.Sire;
 import clutchwright.engine.pedigree.Parentage.SireQuestion;
-import clutchwright.records.animals.Animal;
 import clutchwright.records.animals.Animals;
 import clutchwright.records.animals.Particulars;
 import clutchwright.records.animals.Tag;
@@ -16,7 +15,6 @@ import clutchwright.records.exchange.ImportPlan.Fate;
 import clutchwright.records.exchange.ImportPlan.PlannedRow;
 import clutchwright.records.exchange.Problem.Where;
 import clutchwright.records.husbandry.Husbandry;
-import clutchwright.records.places.TubId;
 import clutchwright.records.statements.Statements;
 import clutchwright.records.statements.Witness;
 import clutchwright.records.store.Transaction;
@@ -91,8 +89,7 @@ final class Application {
     }
 
     private void add(AnimalEntry entry, Where where) {
-        var added =
-                required(animals.add(particulars(entry), Questions.ALL_THE_SAME), where).id();
+        var added = required(animals.add(particulars(entry), Questions.ALL_THE_SAME), where).id();
         ids.put(Keys.of(entry.tag()), added);
         say(added, entry, where);
         weigh(added, entry, where);
@@ -101,8 +98,7 @@ final class Application {
     private void update(AnimalEntry entry, Where where) {
         var before = animals.byTag(entry.tag().value()).orElseThrow();
         var said = statements.latest(before.id());
-        required(
-                animals.update(before.with(particulars(entry)), Questions.ALL_THE_SAME), where);
+        required(animals.update(before.with(particulars(entry)), Questions.ALL_THE_SAME), where);
         var newWords =
                 entry.withGenes(
                         said.claim()
@@ -129,8 +125,7 @@ final class Application {
         }
         if (!entry.shows().isEmpty()) {
             required(
-                    statements.see(
-                            id, genes.of(entry.species(), entry.shows()), witness, false),
+                    statements.see(id, genes.of(entry.species(), entry.shows()), witness, false),
                     where);
         }
     }
@@ -140,7 +135,8 @@ final class Application {
                 .ifPresent(
                         weight ->
                                 required(
-                                        new Husbandry(tx).weigh(id, weight.on(), weight.grams(), ""),
+                                        new Husbandry(tx)
+                                                .weigh(id, weight.on(), weight.grams(), ""),
                                         where));
     }
 
@@ -164,9 +160,7 @@ final class Application {
             return new Parentage.Parthenogenetic(theId(entry.dam().get()));
         }
         return Parentage.of(
-                entry.dam()
-                        .<Dam>map(tag -> new Dam.Known(theId(tag)))
-                        .orElseGet(Dam.Unknown::new),
+                entry.dam().<Dam>map(tag -> new Dam.Known(theId(tag))).orElseGet(Dam.Unknown::new),
                 switch (entry.sire()) {
                     case SireEntry.Unknown() -> new Sire.Unknown();
                     case SireEntry.Known(var tag) -> new Sire.Known(theId(tag));

@@ -17,8 +17,7 @@ record DateColumns(Optional<DateOrder> order, List<Problem> problems) {
         problems = List.copyOf(problems);
     }
 
-    static DateColumns of(
-            Sheet sheet, ColumnMatching matching, DateWords words, DateOrder choice) {
+    static DateColumns of(Sheet sheet, ColumnMatching matching, DateWords words, DateOrder choice) {
         var search = new Search();
         for (var column : List.of(Column.HATCHED, Column.ACQUIRED, Column.WEIGHED)) {
             matching.find(column)
@@ -104,8 +103,7 @@ record DateColumns(Optional<DateOrder> order, List<Problem> problems) {
         }
 
         private static Where column(ColumnMatching matching, Seen seen) {
-            return new Where.WholeColumn(
-                    seen.column(), matching.headings().get(seen.column()));
+            return new Where.WholeColumn(seen.column(), matching.headings().get(seen.column()));
         }
     }
 }

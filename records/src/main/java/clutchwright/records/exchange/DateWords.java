@@ -25,7 +25,8 @@ record DateWords(int thisYear) {
 
     private static final Pattern YEAR = Pattern.compile("((?:19|20)\\d\\d)");
     private static final Pattern ROUGH_YEAR =
-            Pattern.compile("(?:~|c\\.?|ca\\.?|circa|about|approx\\.?)?\\s*((?:19|20)\\d\\d)\\s*\\??");
+            Pattern.compile(
+                    "(?:~|c\\.?|ca\\.?|circa|about|approx\\.?)?\\s*((?:19|20)\\d\\d)\\s*\\??");
     private static final Pattern SEASON =
             Pattern.compile(
                     "(?:(?:early|mid|late)[ -]?)?"
@@ -105,8 +106,7 @@ record DateWords(int thisYear) {
         boolean yearLeads = month.group(1) != null;
         int number = Integer.parseInt(yearLeads ? month.group(2) : month.group(3));
         int year = Integer.parseInt(yearLeads ? month.group(1) : month.group(4));
-        return Optional.of(
-                number < 1 || number > 12 ? new DateReading.NoSuchDay() : rough(year));
+        return Optional.of(number < 1 || number > 12 ? new DateReading.NoSuchDay() : rough(year));
     }
 
     private Optional<DateReading> smallFirst(String text) {

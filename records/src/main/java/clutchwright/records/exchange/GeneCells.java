@@ -66,8 +66,6 @@ final class GeneCells {
             return piece;
         }
         var chance = STARTS_WITH_CHANCE.matcher(piece);
-        return chance.matches()
-                ? chance.group(1) + " het " + chance.group(2)
-                : start + " " + piece;
+        return chance.matches() ? chance.group(1) + " het " + chance.group(2) : start + " " + piece;
     }
 }

@@ -38,9 +38,7 @@ final class GeneTexts {
             switch (statement) {
                 case Genes.Statement.Shows shows ->
                         shows.pairs().stream()
-                                .flatMap(
-                                        pair ->
-                                                List.of(pair.first(), pair.second()).stream())
+                                .flatMap(pair -> List.of(pair.first(), pair.second()).stream())
                                 .filter(allele -> !allele.isWild())
                                 .forEach(
                                         allele ->

@@ -52,8 +52,7 @@ final class Merge {
         return sameCandidates && !questionGiven ? before : file;
     }
 
-    private static Optional<PlaceName> place(
-            Optional<PlaceName> before, Optional<PlaceName> file) {
+    private static Optional<PlaceName> place(Optional<PlaceName> before, Optional<PlaceName> file) {
         boolean fits = before.isPresent() && file.map(one -> one.fits(before.get())).orElse(true);
         return fits ? before : file;
     }

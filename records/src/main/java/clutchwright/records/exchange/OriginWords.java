@@ -10,8 +10,16 @@ final class OriginWords {
 
     private static final Set<String> HERE =
             Set.of(
-                    "hatched here", "home bred", "homebred", "bred here", "own", "produced here",
-                    "self produced", "in house", "own breeding", "produced");
+                    "hatched here",
+                    "home bred",
+                    "homebred",
+                    "bred here",
+                    "own",
+                    "produced here",
+                    "self produced",
+                    "in house",
+                    "own breeding",
+                    "produced");
     private static final Set<String> BOUGHT =
             Set.of("bought", "purchased", "purchase", "acquired", "traded", "gift", "bought in");
     private static final Set<String> WILD =

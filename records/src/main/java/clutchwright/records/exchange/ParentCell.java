@@ -18,8 +18,22 @@ record ParentCell(List<Candidate> candidates, boolean doubted) {
 
     private static final Set<String> NOBODY =
             Set.of(
-                    "", "?", "??", "-", "--", "n/a", "na", "none", "unknown", "unk", "not known",
-                    "wc", "wild caught", "founder", "tbd", "0");
+                    "",
+                    "?",
+                    "??",
+                    "-",
+                    "--",
+                    "n/a",
+                    "na",
+                    "none",
+                    "unknown",
+                    "unk",
+                    "not known",
+                    "wc",
+                    "wild caught",
+                    "founder",
+                    "tbd",
+                    "0");
 
     /// Ways in which keepers write "one of these", surest first.
     private static final List<Pattern> DIVIDERS =

@@ -116,8 +116,7 @@ final class Parents {
         }
         if (named.size() > 1) {
             findings.add(
-                    new Finding.ParentNotClear(
-                            as, text, named.stream().map(Tag::value).toList()));
+                    new Finding.ParentNotClear(as, text, named.stream().map(Tag::value).toList()));
             return Optional.empty();
         }
         return switch (strange) {
@@ -142,9 +141,7 @@ final class Parents {
         var tag = new Tag(text);
         findings.add(new Finding.ParentToBeCreated(as, tag.value()));
         return Optional.of(
-                strangers
-                        .computeIfAbsent(Keys.of(tag), _ -> new Stranger(tag, row, as))
-                        .tag());
+                strangers.computeIfAbsent(Keys.of(tag), _ -> new Stranger(tag, row, as)).tag());
     }
 
     private boolean knows(String text) {

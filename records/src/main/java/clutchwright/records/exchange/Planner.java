@@ -66,8 +66,7 @@ final class Planner {
         sheet.remarks().forEach(this::remark);
         if (matching.find(Column.TAG).isEmpty()) {
             problems.add(
-                    new Problem(
-                            new Where.WholeFile(), new Finding.NoTagColumn(sheet.header())));
+                    new Problem(new Where.WholeFile(), new Finding.NoTagColumn(sheet.header())));
             return result(List.of(), List.of());
         }
         for (int at : matching.all(Column.AMONG_NOTES)) {
@@ -189,8 +188,7 @@ final class Planner {
                     report(
                             theDraft(key).row(),
                             Column.SEX,
-                            new Finding.SexFromParenthood(
-                                    entry.tag().value(), sexOf(as), as));
+                            new Finding.SexFromParenthood(entry.tag().value(), sexOf(as), as));
                 }
             }
         }
@@ -220,9 +218,7 @@ final class Planner {
                             recorded.find(entry.tag())
                                     .map(before -> onRecord(draft, entry, before))
                                     .orElseGet(
-                                            () ->
-                                                    new PlannedRow(
-                                                            draft.row(), entry, Fate.ADDED)));
+                                            () -> new PlannedRow(draft.row(), entry, Fate.ADDED)));
                 });
         return rows;
     }
@@ -234,17 +230,11 @@ final class Planner {
         var skipping = choices.onRecord() == Choices.OnRecordAlready.SKIP_IDENTICAL;
         var updating = choices.onRecord() == Choices.OnRecordAlready.UPDATE;
         if (identical && (skipping || updating)) {
-            report(
-                    draft.row(),
-                    Column.TAG,
-                    new Finding.SkippedIdentical(entry.tag().value()));
+            report(draft.row(), Column.TAG, new Finding.SkippedIdentical(entry.tag().value()));
             return new PlannedRow(draft.row(), before, Fate.SKIPPED);
         }
         if (updating) {
-            report(
-                    draft.row(),
-                    Column.TAG,
-                    new Finding.Updates(entry.tag().value(), differing));
+            report(draft.row(), Column.TAG, new Finding.Updates(entry.tag().value(), differing));
             return new PlannedRow(draft.row(), merged, Fate.UPDATED);
         }
         report(
@@ -279,8 +269,7 @@ final class Planner {
                             cell(row, column, remark);
                     case SheetRemark.FormulaWithoutValue(var row, var column) ->
                             cell(row, column, remark);
-                    case SheetRemark.ErrorCell(var row, var column, _) ->
-                            cell(row, column, remark);
+                    case SheetRemark.ErrorCell(var row, var column, _) -> cell(row, column, remark);
                     case SheetRemark.EncodingTaken _, SheetRemark.RowsAboveHeader _ ->
                             new Problem(new Where.WholeFile(), new Finding.Peculiar(remark));
                 });

@@ -41,9 +41,7 @@ final class Recorded {
             recorded.entries.put(
                     key,
                     recorded.entry(
-                            animal,
-                            addresses,
-                            said.getOrDefault(animal.id(), Latest.nothing())));
+                            animal, addresses, said.getOrDefault(animal.id(), Latest.nothing())));
         }
         return recorded;
     }
@@ -60,8 +58,7 @@ final class Recorded {
         return Optional.ofNullable(animals.get(Keys.of(tag)));
     }
 
-    private AnimalEntry entry(
-            Animal animal, Map<TubId, Address> addresses, Latest said) {
+    private AnimalEntry entry(Animal animal, Map<TubId, Address> addresses, Latest said) {
         return new AnimalEntry(
                 animal.tag(),
                 animal.name(),
@@ -87,8 +84,7 @@ final class Recorded {
             case Parentage.Biparental(_, Sire.Unknown()) -> new SireEntry.Unknown();
             case Parentage.Biparental(_, Sire.Known(var id)) -> new SireEntry.Known(theTag(id));
             case Parentage.Biparental(_, Sire.InDoubt(var question)) ->
-                    new SireEntry.OneOf(
-                            question.key(), question.candidates().map(this::theTag));
+                    new SireEntry.OneOf(question.key(), question.candidates().map(this::theTag));
         };
     }
 

@@ -1,8 +1,8 @@
 package clutchwright.records.exchange;
 
 import clutchwright.engine.genetics.Sex;
-import clutchwright.engine.notation.Genes;
 import clutchwright.engine.notation.GeneLine;
+import clutchwright.engine.notation.Genes;
 import clutchwright.engine.notation.Reading;
 import clutchwright.records.animals.Hatched;
 import clutchwright.records.animals.Line;
@@ -11,7 +11,6 @@ import clutchwright.records.animals.Status;
 import clutchwright.records.animals.Tag;
 import clutchwright.records.exchange.AnimalEntry.WeightEntry;
 import clutchwright.records.exchange.DateReading.Written;
-import clutchwright.records.exchange.Problem.Where;
 import clutchwright.records.exchange.sheets.Sheet;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -166,8 +165,7 @@ final class RowReader {
             switch (matching.columns().get(i)) {
                 case STATED -> joined.stated(cells.at(i));
                 case HETS -> joined.hets(cells.at(i));
-                case POSSIBLE_HETS ->
-                        joined.possibleHets(cells.at(i), matching.headings().get(i));
+                case POSSIBLE_HETS -> joined.possibleHets(cells.at(i), matching.headings().get(i));
                 case TAG,
                         NAME,
                         SEX,
@@ -209,8 +207,7 @@ final class RowReader {
             return sex;
         }
         var species = notation.catalogue().species().id();
-        return switch (readings.computeIfAbsent(
-                species + '\n' + line, _ -> notation.read(line))) {
+        return switch (readings.computeIfAbsent(species + '\n' + line, _ -> notation.read(line))) {
             case Reading.Unclear(var faults, _) -> {
                 faults.forEach(
                         fault -> cells.report(column, new Finding.GenesUnclear(line, fault)));
@@ -396,7 +393,8 @@ final class RowReader {
     }
 
     private static boolean isYes(String text) {
-        return Set.of("yes", "y", "true", "1", "x").contains(text.toLowerCase(java.util.Locale.ROOT));
+        return Set.of("yes", "y", "true", "1", "x")
+                .contains(text.toLowerCase(java.util.Locale.ROOT));
     }
 
     /// The cells of one row by what they hold.

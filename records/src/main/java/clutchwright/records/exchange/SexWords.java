@@ -12,13 +12,29 @@ final class SexWords {
     static final List<String> EXPECTED = List.of("female", "male", "0.1", "1.0");
 
     private static final Set<String> FEMALE =
-            Set.of("f", "female", "fem", "0.1", "0,1", "0/1", "0-1", "♀", "hen", "w", "girl", "0.1.0");
+            Set.of(
+                    "f", "female", "fem", "0.1", "0,1", "0/1", "0-1", "♀", "hen", "w", "girl",
+                    "0.1.0");
     private static final Set<String> MALE =
             Set.of("m", "male", "1.0", "1,0", "1/0", "1-0", "♂", "boy", "1.0.0");
     private static final Set<String> UNKNOWN =
             Set.of(
-                    "", "?", "??", "u", "unk", "unknown", "unsexed", "not sexed", "n/a", "na", "-",
-                    "0.0.1", "0,0,1", "tbd", "tba", "0");
+                    "",
+                    "?",
+                    "??",
+                    "u",
+                    "unk",
+                    "unknown",
+                    "unsexed",
+                    "not sexed",
+                    "n/a",
+                    "na",
+                    "-",
+                    "0.0.1",
+                    "0,0,1",
+                    "tbd",
+                    "tba",
+                    "0");
 
     private SexWords() {}
 

@@ -21,7 +21,8 @@ public record SpeciesLines(List<GeneLine> all) {
     /// By short name, Latin name, or one of the common names.
     public Optional<GeneLine> find(String written) {
         var key = key(written);
-        return all.stream().filter(line -> names(line).map(SpeciesLines::key).anyMatch(key::equals))
+        return all.stream()
+                .filter(line -> names(line).map(SpeciesLines::key).anyMatch(key::equals))
                 .findFirst();
     }
 

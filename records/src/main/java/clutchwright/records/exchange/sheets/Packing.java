@@ -41,8 +41,9 @@ final class Packing {
                                     new FileFault.UnpacksTooLarge(limits.unpackedBytes()));
                         }
                         // Spreadsheet programs never write one; it could make a small part huge.
-                        if (start && new String(buffer, 0, n, StandardCharsets.ISO_8859_1)
-                                .contains("<!DOCTYPE")) {
+                        if (start
+                                && new String(buffer, 0, n, StandardCharsets.ISO_8859_1)
+                                        .contains("<!DOCTYPE")) {
                             throw new Rejected(new FileFault.Broken());
                         }
                         start = false;

@@ -33,8 +33,7 @@ final class TextTable {
         boolean says = announced.matches();
         var text = says ? decoded.text().substring(announced.end(2)) : decoded.text();
         char separator = says ? announced.group(1).charAt(0) : guessSeparator(text, sense);
-        return new Grid(
-                file, file, List.of(file), rows(text, separator, limits), remarks, false);
+        return new Grid(file, file, List.of(file), rows(text, separator, limits), remarks, false);
     }
 
     private static List<Row> rows(String text, char separator, Limits limits) throws Rejected {
@@ -64,8 +63,7 @@ final class TextTable {
             int length = cells.get(column).length();
             if (length > limits.cellCharacters()) {
                 throw new Rejected(
-                        new FileFault.CellTooLong(
-                                number, column, length, limits.cellCharacters()));
+                        new FileFault.CellTooLong(number, column, length, limits.cellCharacters()));
             }
         }
         return new Row(number, cells);

@@ -23,8 +23,12 @@ class TablesOfTextTest {
     @Test
     void each_separator_is_recognised() throws IOException {
         for (var separator : List.of(",", ";", "\t", "|")) {
-            var sheet = sheetOf(String.join(separator, "Tag", "Sex", "Genes")
-                    + "\n" + String.join(separator, "A1", "male", "Pastel") + "\n");
+            var sheet =
+                    sheetOf(
+                            String.join(separator, "Tag", "Sex", "Genes")
+                                    + "\n"
+                                    + String.join(separator, "A1", "male", "Pastel")
+                                    + "\n");
 
             assertThat(sheet.header()).containsExactly("Tag", "Sex", "Genes");
             assertThat(sheet.rows().getFirst().cells()).containsExactly("A1", "male", "Pastel");
@@ -33,13 +37,16 @@ class TablesOfTextTest {
 
     @Test
     void commas_inside_cells_do_not_hide_the_semicolons_between_them() throws IOException {
-        var sheet = sheetOf("""
+        var sheet =
+                sheetOf(
+                        """
                 tag;genes
                 A1;Pastel, het Clown, het Piebald, het Ghost
                 A2;Mojave, Enchi, het Clown, het Piebald
                 """);
 
-        assertThat(sheet.rows()).extracting(row -> row.cells().get(1))
+        assertThat(sheet.rows())
+                .extracting(row -> row.cells().get(1))
                 .containsExactly(
                         "Pastel, het Clown, het Piebald, het Ghost",
                         "Mojave, Enchi, het Clown, het Piebald");
@@ -82,7 +89,9 @@ class TablesOfTextTest {
 
     @Test
     void the_header_is_found_under_title_rows() throws IOException {
-        var sheet = sheetOf("""
+        var sheet =
+                sheetOf(
+                        """
                 My collection,,
                 as of 2026,,
                 ,,
@@ -91,7 +100,8 @@ class TablesOfTextTest {
                 """);
 
         assertThat(sheet.headerRow()).isEqualTo(4);
-        assertThat(sheet.rows()).singleElement()
+        assertThat(sheet.rows())
+                .singleElement()
                 .satisfies(row -> assertThat(row.number()).isEqualTo(5));
         assertThat(sheet.remarks()).contains(new SheetRemark.RowsAboveHeader(2));
     }
@@ -143,16 +153,14 @@ class TablesOfTextTest {
         assertThat(faultOf("tag,name\nA1,\"no end\nA2,x\n".getBytes(StandardCharsets.UTF_8)))
                 .isEqualTo(new FileFault.BadQuote(2));
         assertThat(read(folder.resolve("nowhere.csv"), Limits.USUAL))
-                .isEqualTo(
-                        new SheetReading.Unreadable(new FileFault.NotFound("file.csv")));
+                .isEqualTo(new SheetReading.Unreadable(new FileFault.NotFound("file.csv")));
     }
 
     @Test
     void each_limit_is_kept() throws IOException {
         var small = new Limits(200, 1000, 3, 4, 10);
 
-        assertThat(faultOf("tag\nA\nB\nC\nD\n", small))
-                .isEqualTo(new FileFault.TooManyRows(3));
+        assertThat(faultOf("tag\nA\nB\nC\nD\n", small)).isEqualTo(new FileFault.TooManyRows(3));
         assertThat(faultOf("tag,b,c,d,e\nA,1,2,3,4\n", small))
                 .isEqualTo(new FileFault.TooManyColumns(1, 5, 4));
         assertThat(faultOf("tag\nlonger than ten\n", small))
@@ -200,7 +208,9 @@ class TablesOfTextTest {
     }
 
     private static SheetReading read(Path path, Limits limits) {
-        return new SheetFile(text -> NAMES.contains(text.strip().toLowerCase(java.util.Locale.ROOT)), limits)
+        return new SheetFile(
+                        text -> NAMES.contains(text.strip().toLowerCase(java.util.Locale.ROOT)),
+                        limits)
                 .read(path, "file.csv", "");
     }
 

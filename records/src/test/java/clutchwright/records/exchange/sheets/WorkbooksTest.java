@@ -27,19 +27,21 @@ class WorkbooksTest {
 
     @Test
     void numbers_come_as_a_person_reads_them() throws IOException {
-        var sheet = sheetOf(page -> {
-            header(page);
-            page.value(1, 0, 7.0);
-            page.value(2, 0, 0.1);
-            page.value(3, 0, 1.0);
-            page.style(3, 0).format("0.0").set();
-            page.value(4, 0, 0.66);
-            page.style(4, 0).format("0%").set();
-            page.value(5, 0, 7);
-            page.style(5, 0).format("000").set();
-            page.value(6, 0, 0.1 + 0.2);
-            page.value(7, 0, true);
-        });
+        var sheet =
+                sheetOf(
+                        page -> {
+                            header(page);
+                            page.value(1, 0, 7.0);
+                            page.value(2, 0, 0.1);
+                            page.value(3, 0, 1.0);
+                            page.style(3, 0).format("0.0").set();
+                            page.value(4, 0, 0.66);
+                            page.style(4, 0).format("0%").set();
+                            page.value(5, 0, 7);
+                            page.style(5, 0).format("000").set();
+                            page.value(6, 0, 0.1 + 0.2);
+                            page.value(7, 0, true);
+                        });
 
         assertThat(firstCells(sheet))
                 .containsExactly("7", "0.1", "1.0", "66%", "007", "0.3", "true");
@@ -49,21 +51,26 @@ class WorkbooksTest {
     /// 1 January 1900, and 1900 counts as a leap year).
     @Test
     void cells_formatted_as_dates_are_dates() throws IOException {
-        var sheet = sheetOf(page -> {
-            header(page);
-            page.value(1, 0, 44259);
-            page.style(1, 0).format("dd/mm/yyyy").set();
-            page.value(2, 0, LocalDate.of(2021, 3, 4));
-            page.style(2, 0).format("d-mmm-yy").set();
-            page.value(3, 0, 44259);
-        });
+        var sheet =
+                sheetOf(
+                        page -> {
+                            header(page);
+                            page.value(1, 0, 44259);
+                            page.style(1, 0).format("dd/mm/yyyy").set();
+                            page.value(2, 0, LocalDate.of(2021, 3, 4));
+                            page.style(2, 0).format("d-mmm-yy").set();
+                            page.value(3, 0, 44259);
+                        });
 
         assertThat(firstCells(sheet)).containsExactly("2021-03-04", "2021-03-04", "44259");
     }
 
     @Test
     void a_formula_counts_with_its_last_value_and_is_noted() throws IOException {
-        var sheet = readParts(workbook("""
+        var sheet =
+                readParts(
+                        workbook(
+                                """
                 <row r="1"><c r="A1" t="inlineStr"><is><t>tag</t></is></c>
                 <c r="B1" t="inlineStr"><is><t>sex</t></is></c></row>
                 <row r="2"><c r="A2" t="str"><f>"A"&amp;1</f><v>A1</v></c>
@@ -72,7 +79,8 @@ class WorkbooksTest {
                 <c r="B3" t="e"><v>#REF!</v></c></row>
                 """));
 
-        assertThat(sheet.rows()).extracting(Sheet.Row::cells)
+        assertThat(sheet.rows())
+                .extracting(Sheet.Row::cells)
                 .containsExactly(List.of("A1", ""), List.of("A2", ""));
         assertThat(sheet.remarks())
                 .containsExactly(
@@ -118,10 +126,12 @@ class WorkbooksTest {
         long seed = 20_260_403L;
         System.out.println("WorkbooksTest seed " + seed);
         var random = new java.util.Random(seed);
-        var whole = bytesOf(page -> {
-            header(page);
-            page.value(1, 0, "A1");
-        });
+        var whole =
+                bytesOf(
+                        page -> {
+                            header(page);
+                            page.value(1, 0, "A1");
+                        });
         for (int round = 0; round < 300; round++) {
             var damaged = whole.clone();
             for (int i = 0; i < 3; i++) {
@@ -153,7 +163,9 @@ class WorkbooksTest {
     @Test
     void entities_that_multiply_are_refused() throws IOException {
         var parts = new java.util.LinkedHashMap<>(workbook("<row r=\"1\"/>"));
-        parts.put("xl/sharedStrings.xml", """
+        parts.put(
+                "xl/sharedStrings.xml",
+                """
                 <?xml version="1.0"?><!DOCTYPE sst [<!ENTITY a "aaaaaaaaaa">
                 <!ENTITY b "&a;&a;&a;&a;&a;&a;&a;&a;&a;&a;">]>
                 <sst xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main">
@@ -227,25 +239,42 @@ class WorkbooksTest {
         var packaged = "http://schemas.openxmlformats.org/package/2006/";
         return Map.of(
                 "[Content_Types].xml",
-                "<Types xmlns=\"" + packaged + "content-types\">"
+                "<Types xmlns=\""
+                        + packaged
+                        + "content-types\">"
                         + "<Override PartName=\"/xl/workbook.xml\" ContentType=\"application/vnd."
                         + "openxmlformats-officedocument.spreadsheetml.sheet.main+xml\"/>"
                         + "<Override PartName=\"/xl/worksheets/sheet1.xml\" ContentType=\""
                         + "application/vnd.openxmlformats-officedocument.spreadsheetml."
                         + "worksheet+xml\"/></Types>",
                 "_rels/.rels",
-                "<Relationships xmlns=\"" + packaged + "relationships\"><Relationship Id=\"r1\""
-                        + " Type=\"" + office + "/officeDocument\" Target=\"xl/workbook.xml\"/>"
+                "<Relationships xmlns=\""
+                        + packaged
+                        + "relationships\"><Relationship Id=\"r1\""
+                        + " Type=\""
+                        + office
+                        + "/officeDocument\" Target=\"xl/workbook.xml\"/>"
                         + "</Relationships>",
                 "xl/workbook.xml",
-                "<workbook xmlns=\"" + main + "\" xmlns:r=\"" + office + "\"><sheets>"
+                "<workbook xmlns=\""
+                        + main
+                        + "\" xmlns:r=\""
+                        + office
+                        + "\"><sheets>"
                         + "<sheet name=\"One\" sheetId=\"1\" r:id=\"r1\"/></sheets></workbook>",
                 "xl/_rels/workbook.xml.rels",
-                "<Relationships xmlns=\"" + packaged + "relationships\"><Relationship Id=\"r1\""
-                        + " Type=\"" + office + "/worksheet\" Target=\"worksheets/sheet1.xml\"/>"
+                "<Relationships xmlns=\""
+                        + packaged
+                        + "relationships\"><Relationship Id=\"r1\""
+                        + " Type=\""
+                        + office
+                        + "/worksheet\" Target=\"worksheets/sheet1.xml\"/>"
                         + "</Relationships>",
                 "xl/worksheets/sheet1.xml",
-                "<worksheet xmlns=\"" + main + "\"><sheetData>" + rows
+                "<worksheet xmlns=\""
+                        + main
+                        + "\"><sheetData>"
+                        + rows
                         + "</sheetData></worksheet>");
     }
 }

@@ -1,0 +1,155 @@
+package clutchwright.app.demo;
+
+import clutchwright.app.holding.LineEntry;
+import clutchwright.engine.catalogue.Catalogue;
+import clutchwright.engine.genetics.ParentGenotype;
+import clutchwright.engine.notation.GeneLine;
+import clutchwright.engine.notation.Genes;
+import clutchwright.engine.notation.Reading;
+import clutchwright.records.animals.Animals;
+import clutchwright.records.animals.Hatched;
+import clutchwright.records.animals.Line;
+import clutchwright.records.animals.Origin;
+import clutchwright.records.animals.Particulars;
+import clutchwright.records.animals.Status;
+import clutchwright.records.animals.Tag;
+import clutchwright.records.checks.Questions;
+import clutchwright.records.statements.Statements;
+import clutchwright.records.statements.Witness;
+import clutchwright.records.store.Author;
+import clutchwright.records.store.Database;
+import clutchwright.records.store.Transaction;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+
+/// Millrace, an invented house: two dozen animals bought in, six seasons of clutches, some hets
+/// that nobody knows of. The same on every machine; only its dates count back from today.
+public final class DemoHouse {
+
+    private static final String SPECIES = "python-regius";
+    private static final long SEED = 20_260_117;
+    private static final int SEASONS = 6;
+    private static final int[] CLUTCHES = {6, 8, 10, 11, 12, 13};
+    private static final int LAYING_WINDOW_DAYS = 66;
+    private static final Author NARRATOR = new Author("the demo");
+
+    private final Database database;
+    private final GeneLine lines;
+    private final LocalDate today;
+    private final SplittableRandom random = new SplittableRandom(SEED);
+    private final List<Resident> kept = new ArrayList<>();
+
+    private DemoHouse(Database database, LocalDate today) {
+        this.database = database;
+        this.lines = GeneLine.of(Catalogue.shipped(SPECIES));
+        this.today = today;
+    }
+
+    /// Tells the story to a store, unless animals are on record there already.
+    public static void fill(Database database) {
+        var empty = database.read(tx -> new Animals(tx).count() == 0);
+        if (empty) {
+            new DemoHouse(database, LocalDate.now(database.clock())).tell();
+        }
+    }
+
+    private void tell() {
+        var founders = Founders.read().all();
+        database.write(
+                NARRATOR,
+                "Millrace: the first animals",
+                tx -> founders.stream().map(founder -> found(tx, founder)).toList());
+        for (int back = SEASONS - 1; back >= 0; back--) {
+            season(back);
+        }
+        database.write(
+                NARRATOR,
+                "Millrace: tubs, meals and weights",
+                tx -> new HouseKeeping(tx, random, today).of(kept));
+    }
+
+    private Resident found(Transaction tx, Founders.Founder founder) {
+        var hatched = today.minusYears(founder.years());
+        var particulars =
+                Particulars.of(new Tag(founder.tag()), SPECIES)
+                        .withName(founder.name())
+                        .withSex(founder.sex())
+                        .withHatched(new Hatched.InYear(hatched.getYear()))
+                        .withOrigin(
+                                new Origin(
+                                        Origin.How.BOUGHT,
+                                        founder.from(),
+                                        Optional.of(hatched.plusYears(2))))
+                        .withLine(new Line("", founder.from()));
+        var animal = new Animals(tx).add(particulars, Questions.ALL_THE_SAME).theSaved();
+        var genes = understood(founder.stated());
+        new Statements(tx)
+                .claim(
+                        animal.id(),
+                        LineEntry.of(lines, genes),
+                        Witness.on(hatched.plusYears(2), founder.from()))
+                .theSaved();
+        var truth = Truth.drawn(founder.sex(), stated(founder, genes), random);
+        if (!founder.unknown().isBlank()) {
+            truth = truth.and(stated(founder, understood(founder.unknown())), random);
+        }
+        var resident = new Resident(animal.id(), founder.tag(), truth, hatched, List.of());
+        kept.add(resident);
+        return resident;
+    }
+
+    private ParentGenotype stated(Founders.Founder founder, Genes genes) {
+        return lines.asParent(genes, founder.sex()).parent();
+    }
+
+    private Genes understood(String line) {
+        return switch (lines.read(line)) {
+            case Reading.Understood(var genes, _, _) -> genes;
+            case Reading.Unclear(var faults, _) ->
+                    throw new IllegalStateException("the demo cannot be read: " + line + faults);
+        };
+    }
+
+    private void season(int back) {
+        var end = today.minusDays(365L * back);
+        var season = end.getYear();
+        database.write(
+                NARRATOR,
+                "Millrace: season " + season,
+                tx -> {
+                    var story = new SeasonStory(tx, lines, random, today, season, back == 0);
+                    var taste = new Matchmaking(lines.catalogue(), random);
+                    var wanted = CLUTCHES[SEASONS - 1 - back];
+                    var open = back == 0 ? 10 : 0;
+                    var couples = taste.couples(kept, end.minusDays(180), wanted + open);
+                    var laying = couples.subList(0, Math.min(wanted, couples.size()));
+                    for (int i = 0; i < laying.size(); i++) {
+                        var before = LAYING_WINDOW_DAYS - i * (LAYING_WINDOW_DAYS - 4) / wanted;
+                        var rival = i == 3 ? rival(laying, i) : Optional.<Resident>empty();
+                        var young = story.clutch(laying.get(i), end.minusDays(before), rival);
+                        var stay = back == 0 ? 1 : random.nextInt(5) == 0 ? 2 : 1;
+                        story.decide(young, taste, stay);
+                        kept.addAll(young.stream().filter(r -> stays(tx, r)).toList());
+                    }
+                    for (int i = laying.size(); i < couples.size(); i++) {
+                        story.openPairing(couples.get(i), Math.max(0, 112 - 16 * (i - wanted)));
+                    }
+                    return true;
+                });
+    }
+
+    private static Optional<Resident> rival(List<Matchmaking.Couple> couples, int at) {
+        return couples.stream()
+                .map(Matchmaking.Couple::sire)
+                .filter(sire -> !sire.equals(couples.get(at).sire()))
+                .findFirst();
+    }
+
+    private static boolean stays(Transaction tx, Resident resident) {
+        var status = new Animals(tx).theAnimal(resident.id()).status();
+        return status == Status.KEPT || status == Status.HOLD_BACK || status == Status.FOR_SALE;
+    }
+}
