@@ -6,7 +6,9 @@ import clutchwright.app.season.PredictCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /// The command line: the list of commands, one a line.
 @Command(
@@ -48,7 +50,7 @@ public final class Clutchwright {
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler(
                         (wrong, args) -> {
-                            terminal.say(String.valueOf(wrong.getMessage()));
+                            terminal.say(explain(wrong));
                             terminal.say(
                                     "`%s --help` lists what is possible."
                                             .formatted(
@@ -71,5 +73,17 @@ public final class Clutchwright {
                 .scopeType(ScopeType.INHERIT)
                 .description("Say what is possible.")
                 .build();
+    }
+
+    private static String explain(ParameterException wrong) {
+        if (wrong instanceof UnmatchedArgumentException unmatched
+                && wrong.getCommandLine().getParent() == null) {
+            var near = unmatched.getSuggestions();
+            return "There is no command “%s”.%s"
+                    .formatted(
+                            unmatched.getUnmatched().getFirst(),
+                            near.isEmpty() ? "" : " Near to it: " + String.join(", ", near) + ".");
+        }
+        return String.valueOf(wrong.getMessage());
     }
 }
