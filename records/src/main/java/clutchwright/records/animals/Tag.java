@@ -1,6 +1,7 @@
 package clutchwright.records.animals;
 
 import clutchwright.records.store.Words;
+import java.util.regex.Pattern;
 
 /// What an animal is called by on its tub; no other animal has it, whatever the letters' case.
 ///
@@ -9,8 +10,10 @@ public record Tag(String value) {
 
     public static final int LONGEST = 60;
 
+    private static final Pattern SPACES = Pattern.compile("\\s+");
+
     public Tag {
-        value = value.strip().replaceAll("\\s+", " ");
+        value = SPACES.matcher(value.strip()).replaceAll(" ");
         if (!isWellFormed(value)) {
             throw new IllegalArgumentException("not a tag of 1 to 60 characters: " + value);
         }

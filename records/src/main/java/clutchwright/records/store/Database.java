@@ -10,7 +10,6 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.locks.ReentrantLock;
-import org.springframework.dao.DataAccessException;
 
 /// The breeder's records, open.
 ///
@@ -82,13 +81,13 @@ public final class Database implements AutoCloseable {
     public <R> R read(Work<R> work) {
         try (var connection = readers.getConnection()) {
             connection.setAutoCommit(false);
-            try {
-                return work.in(new Transaction(connection, folder, clock, null, ""));
+            try (var prepared = new Prepared(connection)) {
+                return work.in(new Transaction(connection, prepared, folder, clock, null, ""));
             } finally {
                 connection.rollback();
                 connection.setAutoCommit(true);
             }
-        } catch (SQLException | DataAccessException e) {
+        } catch (SQLException e) {
             throw new StoreFailure("reading failed", e);
         }
     }
@@ -106,8 +105,15 @@ public final class Database implements AutoCloseable {
             // Only now: the SQLite driver begins the next transaction, and so locks the file
             // against other programs, as soon as one ends.
             connection.setAutoCommit(false);
-            return write(connection, new Transaction(connection, folder, clock, who, what), work);
-        } catch (SQLException | DataAccessException e) {
+            try (var prepared = new Prepared(connection)) {
+                return write(
+                        connection,
+                        new Transaction(connection, prepared, folder, clock, who, what),
+                        work);
+            } finally {
+                connection.setAutoCommit(true);
+            }
+        } catch (SQLException e) {
             throw new StoreFailure("writing failed: " + what, e);
         } finally {
             writing.unlock();
@@ -155,7 +161,7 @@ public final class Database implements AutoCloseable {
             if (dialect == Dialect.POSTGRESQL) {
                 // Checks read before they write; one writer at a time, as in SQLite, keeps them
                 // true.
-                tx.list(row -> row, "select pg_advisory_xact_lock(7234231)");
+                tx.list(Row::onlyNumber, "select 1 from pg_advisory_xact_lock(7234231)");
             }
             var result = work.in(tx);
             if (!tx.isAbandoned()) {
@@ -171,7 +177,6 @@ public final class Database implements AutoCloseable {
             if (!kept) {
                 connection.rollback();
             }
-            connection.setAutoCommit(true);
         }
     }
 

@@ -2,22 +2,31 @@ package clutchwright.records.store;
 
 import java.text.Normalizer;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
-import org.springframework.jdbc.core.simple.JdbcClient;
 
 /// Rewrites what is kept for speed alone: the words by which an animal is found, and the genes
 /// that its statements mention.
 final class Derived {
 
     private static final Pattern MARKS = Pattern.compile("\\p{M}+");
+    private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final Pattern DIGITS = Pattern.compile("\\d+");
 
-    private final JdbcClient client;
+    private static final String WORDS =
+            "select a.tag, a.name, a.line, replace(a.status, '_', ' ') as status, t.name as tub,"
+                    + " r.name as rack, m.name as room from animal a"
+                    + " left join tub t on t.id = a.place left join rack r on r.id = t.rack"
+                    + " left join room m on m.id = r.room where a.id = ?";
+    private static final List<String> COLUMNS =
+            List.of("tag", "name", "line", "status", "room", "rack", "tub");
 
-    Derived(JdbcClient client) {
-        this.client = client;
+    private final Prepared prepared;
+
+    Derived(Prepared prepared) {
+        this.prepared = prepared;
     }
 
     void refresh(List<Long> animals) {
@@ -25,34 +34,24 @@ final class Derived {
     }
 
     private void refresh(long animal) {
-        client.sql("delete from animal_search where animal = ?").param(animal).update();
-        client.sql("delete from animal_gene where animal = ?").param(animal).update();
-        var words =
-                client.sql(
-                                "select a.tag, a.name, a.line,"
-                                        + " replace(a.status, '_', ' '), t.name, r.name, m.name"
-                                        + " from animal a left join tub t on t.id = a.place"
-                                        + " left join rack r on r.id = t.rack"
-                                        + " left join room m on m.id = r.room where a.id = ?")
-                        .param(animal)
-                        .query(
-                                (row, _) -> {
-                                    var found = new ArrayList<String>();
-                                    for (int i = 1; i <= 7; i++) {
-                                        var word = row.getString(i);
-                                        found.add(word == null ? "" : word);
-                                    }
-                                    return found;
-                                })
-                        .optional();
-        if (words.isEmpty()) {
-            return;
-        }
-        var tag = words.get().getFirst();
-        words.get().addAll(genes(animal));
-        client.sql("insert into animal_search (animal, words, tag_order) values (?, ?, ?)")
-                .params(List.of(animal, searchable(String.join(" ", words.get())), order(tag)))
-                .update();
+        prepared.update("delete from animal_search where animal = ?", List.of(animal));
+        prepared.update("delete from animal_gene where animal = ?", List.of(animal));
+        prepared.list(
+                        row ->
+                                COLUMNS.stream()
+                                        .map(column -> row.findText(column).orElse(""))
+                                        .toList(),
+                        WORDS,
+                        List.of(animal))
+                .forEach(words -> index(animal, words));
+    }
+
+    private void index(long animal, List<String> words) {
+        var all = new ArrayList<>(words);
+        all.addAll(genes(animal));
+        prepared.update(
+                "insert into animal_search (animal, words, tag_order) values (?, ?, ?)",
+                List.of(animal, searchable(String.join(" ", all)), order(words.getFirst())));
     }
 
     /// Writes the genes of every statement.
@@ -61,26 +60,22 @@ final class Derived {
     private List<String> genes(long animal) {
         record Said(long id, String kind, String line, String species, String genes) {}
         var all =
-                client.sql(
-                                "select id, kind, written, canonical, species, genes"
-                                        + " from statement where animal = ?"
-                                        + " order by coalesce(made_on, '') desc, id desc")
-                        .param(animal)
-                        .query(
-                                (row, _) ->
-                                        new Said(
-                                                row.getLong(1),
-                                                row.getString(2),
-                                                row.getString(3) + " " + row.getString(4),
-                                                row.getString(5),
-                                                row.getString(6)))
-                        .list();
+                prepared.list(
+                        row ->
+                                new Said(
+                                        row.number("id"),
+                                        row.text("kind"),
+                                        row.text("written") + " " + row.text("canonical"),
+                                        row.text("species"),
+                                        row.text("genes")),
+                        "select id, kind, written, canonical, species, genes from statement"
+                                + " where animal = ? order by coalesce(made_on, '') desc, id desc",
+                        List.of(animal));
         var lines = new ArrayList<String>();
-        var kinds = new ArrayList<String>();
+        var kinds = new HashSet<String>();
         for (var said : all) {
-            boolean latest = !kinds.contains(said.kind());
+            boolean latest = kinds.add(said.kind());
             if (latest) {
-                kinds.add(said.kind());
                 lines.add(said.line());
             }
             said.genes()
@@ -89,22 +84,19 @@ final class Derived {
                     .filter(parts -> parts.length == 3)
                     .forEach(
                             parts ->
-                                    client.sql(
-                                                    "insert into animal_gene (animal, statement,"
-                                                            + " species, locus, allele, allele_key,"
-                                                            + " shown, latest)"
-                                                            + " values (?, ?, ?, ?, ?, ?, ?, ?)")
-                                            .params(
-                                                    List.of(
-                                                            animal,
-                                                            said.id(),
-                                                            said.species(),
-                                                            parts[1],
-                                                            parts[2],
-                                                            searchable(parts[2]),
-                                                            parts[0].equals("shown") ? 1L : 0L,
-                                                            latest ? 1L : 0L))
-                                            .update());
+                                    prepared.update(
+                                            "insert into animal_gene (animal, statement, species,"
+                                                    + " locus, allele, allele_key, shown, latest)"
+                                                    + " values (?, ?, ?, ?, ?, ?, ?, ?)",
+                                            List.of(
+                                                    animal,
+                                                    said.id(),
+                                                    said.species(),
+                                                    parts[1],
+                                                    parts[2],
+                                                    searchable(parts[2]),
+                                                    parts[0].equals("shown") ? 1L : 0L,
+                                                    latest ? 1L : 0L)));
         }
         return lines;
     }
@@ -112,7 +104,7 @@ final class Derived {
     /// Small letters without accents, single spaces.
     static String searchable(String text) {
         var bare = MARKS.matcher(Normalizer.normalize(text, Normalizer.Form.NFKD)).replaceAll("");
-        return bare.toLowerCase(Locale.ROOT).strip().replaceAll("\\s+", " ");
+        return SPACES.matcher(bare.toLowerCase(Locale.ROOT).strip()).replaceAll(" ");
     }
 
     /// So that `24-2` comes before `24-10`.

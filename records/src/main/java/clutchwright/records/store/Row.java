@@ -58,6 +58,11 @@ public final class Row {
         return findText(column).map(LocalDate::parse);
     }
 
+    /// The first column, whatever it is called.
+    long onlyNumber() {
+        return read(() -> answer.getLong(1));
+    }
+
     private static IllegalStateException empty(String column) {
         return new IllegalStateException("column " + column + " is empty");
     }

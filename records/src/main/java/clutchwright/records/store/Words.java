@@ -1,7 +1,12 @@
 package clutchwright.records.store;
 
+import java.util.Locale;
+import java.util.regex.Pattern;
+
 /// Text as it is compared and searched.
 public final class Words {
+
+    private static final Pattern SPACES = Pattern.compile("\\s+");
 
     private Words() {}
 
@@ -12,9 +17,9 @@ public final class Words {
 
     /// What makes two names the same name: letters' case and spacing do not.
     public static String key(String name) {
-        return name.strip()
-                .replaceAll("\\s+", " ")
-                .toUpperCase(java.util.Locale.ROOT)
-                .toLowerCase(java.util.Locale.ROOT);
+        return SPACES.matcher(name.strip())
+                .replaceAll(" ")
+                .toUpperCase(Locale.ROOT)
+                .toLowerCase(Locale.ROOT);
     }
 }
