@@ -1,0 +1,32 @@
+package clutchwright.bench;
+
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+
+/// Runs the measurements whose names are given, or says which there are.
+///
+/// `bench/run cross` runs [CrossBench], all of it.
+public final class Bench {
+
+    private Bench() {}
+
+    @SuppressWarnings("SystemOut")
+    public static void main(String... names) throws RunnerException {
+        if (names.length == 0) {
+            System.out.println("Usage: bench/run NAME...   names: cross");
+            return;
+        }
+        var options = new OptionsBuilder();
+        for (var name : names) {
+            switch (name) {
+                case "cross" -> options.include(CrossBench.class.getSimpleName());
+                default -> {
+                    System.err.println("No measurement '" + name + "'. There is: cross");
+                    System.exit(2);
+                }
+            }
+        }
+        new Runner(options.build()).run();
+    }
+}
