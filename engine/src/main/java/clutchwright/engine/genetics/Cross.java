@@ -201,9 +201,13 @@ public final class Cross {
 
     private List<Integer> shownIn(Ranked ranked) {
         var shown = new ArrayList<>(Collections.nCopies(loci.size(), ActiveLocus.NOTHING));
-        for (var i = 0; i < ranked.places().size(); i++) {
-            var place = ranked.places().get(i);
-            shown.set(place, loci.get(place).forms.indexOf(ranked.shows().get(i)));
+        var next = 0;
+        for (var form : ranked.shows()) {
+            // Forms stand in the order of the loci.
+            while (!loci.get(next).id.equals(form.locus())) {
+                next++;
+            }
+            shown.set(next, loci.get(next).forms.indexOf(form));
         }
         return shown;
     }

@@ -70,6 +70,7 @@ final class Ending {
         private final int[] heads;
         private final long[] headWeights;
         private final BigInteger[] headBig;
+        private final int[] headWords;
 
         Merge(Stage stage, Ending tail, Words ranks) {
             this.stage = stage;
@@ -82,6 +83,7 @@ final class Ending {
             heads = new int[count];
             headWeights = new long[fits ? count : 0];
             headBig = new BigInteger[fits ? 0 : count];
+            headWords = new int[count];
             for (var look = 0; look < count; look++) {
                 own[look] = ranks.rankOf(stage.texts().get(look));
                 if (fits) {
@@ -92,9 +94,11 @@ final class Ending {
         }
 
         private void weigh(int look) {
-            if (heads[look] == tail.size) {
+            var head = heads[look];
+            if (head == tail.size) {
                 return;
             }
+            headWords[look] = own[look] == Words.NO_WORD ? tail.words[head] : own[look];
             if (fits) {
                 headWeights[look] = factors[look] * tail.weights[heads[look]];
             } else {
@@ -111,7 +115,7 @@ final class Ending {
             }
             longer.looks[i] = best;
             longer.behind[i] = heads[best];
-            longer.words[i] = word(best);
+            longer.words[i] = headWords[best];
             if (fits) {
                 longer.weights[i] = headWeights[best];
             } else {
@@ -129,16 +133,12 @@ final class Ending {
             if (order != 0) {
                 return order < 0;
             }
-            var first = word(look);
-            var second = word(that);
+            var first = headWords[look];
+            var second = headWords[that];
             if (ranks.decide(first, second)) {
                 return first < second;
             }
             return Ranked.ORDER.compare(whole(look), whole(that)) < 0;
-        }
-
-        private int word(int look) {
-            return own[look] == Words.NO_WORD ? tail.words[heads[look]] : own[look];
         }
 
         /// The name so far, in full.
@@ -160,8 +160,8 @@ final class Ending {
 
     List<Ranked> all() {
         var all = new ArrayList<Ranked>(size);
+        var name = new NameBuilder();
         for (var i = 0; i < size; i++) {
-            var name = new NameBuilder();
             addTo(name, i);
             all.add(
                     name.build(

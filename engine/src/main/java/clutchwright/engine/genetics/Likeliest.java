@@ -22,8 +22,22 @@ final class Likeliest {
                 found.addAll(ofView(view, limit == Integer.MAX_VALUE ? limit : limit + 1));
             }
         }
-        found.sort(Ranked.ORDER);
+        // One merge leaves its names in order, but for the one that is written `Normal`.
+        if (views.size() > 1
+                || isScattered(views)
+                || found.stream().anyMatch(Likeliest::isNormal)) {
+            found.sort(Ranked.ORDER);
+        }
         return found.subList(0, Math.min(limit, found.size()));
+    }
+
+    private static boolean isNormal(Ranked group) {
+        return group.shows().isEmpty();
+    }
+
+    private static boolean isScattered(List<View> views) {
+        return !views.stream()
+                .allMatch(view -> view.parts().stream().allMatch(Looks::areNeighbours));
     }
 
     private static List<Ranked> ofView(View view, int keep) {

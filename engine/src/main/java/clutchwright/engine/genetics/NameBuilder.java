@@ -4,33 +4,31 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 
-/// Puts a name together, look by look in naming order.
+/// Puts names together, look by look in naming order; one name after the other.
 final class NameBuilder {
 
-    private final StringBuilder text = new StringBuilder(128);
-    private final List<Phenotype> shows = new ArrayList<>();
-    private final List<Integer> places = new ArrayList<>();
+    private final StringBuilder text = new StringBuilder(512);
+    private List<Phenotype> shows = new ArrayList<>();
 
     void add(Stage stage, int look) {
-        var words = stage.texts().get(look);
-        if (words.isEmpty()) {
+        var forms = stage.shown().get(look);
+        if (forms.isEmpty()) {
             return;
         }
         if (!text.isEmpty()) {
             text.append(' ');
         }
-        text.append(words);
-        var shown = stage.shown().get(look);
-        for (var i = 0; i < shown.size(); i++) {
-            if (shown.get(i) != ActiveLocus.NOTHING) {
-                var locus = stage.loci().get(i);
-                shows.add(locus.forms.get(shown.get(i)));
-                places.add(locus.place);
-            }
+        text.append(stage.texts().get(look));
+        for (var i = 0; i < forms.size(); i++) {
+            shows.add(forms.get(i));
         }
     }
 
+    /// The name so far; the next begins anew.
     Ranked build(BigInteger weight, String nameOfNothing) {
-        return new Ranked(weight, text.isEmpty() ? nameOfNothing : text.toString(), shows, places);
+        var ranked = new Ranked(weight, text.isEmpty() ? nameOfNothing : text.toString(), shows);
+        text.setLength(0);
+        shows = new ArrayList<>(shows.size() + 1);
+        return ranked;
     }
 }

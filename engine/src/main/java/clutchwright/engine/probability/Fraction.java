@@ -44,6 +44,7 @@ public final class Fraction implements Comparable<Fraction> {
             throw new IllegalArgumentException("the denominator of " + numerator + "/0 is zero");
         }
         if (numerator == Long.MIN_VALUE || denominator == Long.MIN_VALUE) {
+            // Neither is small, so that this comes back no more.
             return of(BigInteger.valueOf(numerator), BigInteger.valueOf(denominator));
         }
         return denominator > 0 ? lowest(numerator, denominator) : lowest(-numerator, -denominator);
@@ -53,6 +54,9 @@ public final class Fraction implements Comparable<Fraction> {
     public static Fraction of(BigInteger numerator, BigInteger denominator) {
         if (denominator.signum() == 0) {
             throw new IllegalArgumentException("the denominator of " + numerator + "/0 is zero");
+        }
+        if (isSmall(numerator) && isSmall(denominator)) {
+            return of(numerator.longValue(), denominator.longValue());
         }
         var divisor = numerator.gcd(denominator);
         if (denominator.signum() < 0) {
@@ -132,6 +136,23 @@ public final class Fraction implements Comparable<Fraction> {
         }
         return of(
                 numerator().multiply(that.numerator()), denominator().multiply(that.denominator()));
+    }
+
+    /// How many parts this is, if the whole is divided into so many.
+    ///
+    /// @throws ArithmeticException if that is not a whole number
+    public BigInteger partsOf(BigInteger parts) {
+        if (big == null && isSmall(parts)) {
+            var all = parts.longValue();
+            if (all % d == 0 && fits(n, all / d)) {
+                return BigInteger.valueOf(n * (all / d));
+            }
+        }
+        var found = numerator().multiply(parts).divideAndRemainder(denominator());
+        if (found[1].signum() != 0) {
+            throw new ArithmeticException(this + " of " + parts + " is not whole");
+        }
+        return found[0];
     }
 
     /// @throws IllegalArgumentException if the divisor is zero
@@ -226,7 +247,8 @@ public final class Fraction implements Comparable<Fraction> {
 
     /// `Long.MIN_VALUE` has no negative and counts as big.
     private static boolean isSmall(BigInteger number) {
-        return number.bitLength() < Long.SIZE && !number.equals(BigInteger.valueOf(Long.MIN_VALUE));
+        return number.bitLength() < Long.SIZE
+                && (number.signum() >= 0 || number.longValue() != Long.MIN_VALUE);
     }
 
     private static boolean fits(long a, long b) {

@@ -65,8 +65,17 @@ class ReferencesPageTest {
             rows.put(
                     check,
                     "| %s | %s | %s | %s |\n"
-                            .formatted(check, kind, reference.source(), reference.locator()));
+                            .formatted(
+                                    check,
+                                    kind,
+                                    cell(reference.source()),
+                                    cell(reference.locator())));
         }
+    }
+
+    /// A bar would end the cell.
+    private static String cell(String text) {
+        return text.replace("|", "\\|");
     }
 
     /// `A08_AbOSeriesTest` as `A08 ab o series`.
