@@ -7,8 +7,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 
-/// What the words before the caret could grow into: names of several words first, status words
-/// after the names that begin as they do.
+/// What the words before the caret could grow into: status words that are
+/// clearly begun, then names, those of several words first.
 final class Completions {
 
     private static final List<String> STATUS_WORDS =
@@ -29,6 +29,9 @@ final class Completions {
                     "25% het");
     private static final int LONGEST_BEGINNING = 60;
 
+    /// So many letters of a status word show that it is meant; after one letter names go first.
+    private static final int CLEARLY_BEGUN = 2;
+
     private final Catalogue catalogue;
 
     Completions(Catalogue catalogue) {
@@ -40,21 +43,28 @@ final class Completions {
         int end = wordEnd(line, at);
         var starts = starts(line, at);
         var found = new LinkedHashSet<Completion>();
+        boolean begun = !starts.isEmpty() && at - starts.getLast() >= CLEARLY_BEGUN;
+        if (begun) {
+            found.addAll(statusWords(line, starts.getLast(), at, end));
+        }
         for (int start : starts) {
-            var written = line.substring(start, at);
-            catalogue.beginning(written, limit).stream()
+            catalogue.beginning(line.substring(start, at), limit).stream()
                     .filter(name -> !name.equals(line.substring(start, end)))
                     .forEach(name -> found.add(new Completion(start, end, name)));
         }
-        if (!starts.isEmpty()) {
-            int start = starts.getLast();
-            var written = line.substring(start, at).toLowerCase(Locale.ROOT);
-            STATUS_WORDS.stream()
-                    .filter(word -> word.toLowerCase(Locale.ROOT).startsWith(written))
-                    .filter(word -> !word.equals(line.substring(start, end)))
-                    .forEach(word -> found.add(new Completion(start, end, word)));
+        if (!begun && !starts.isEmpty()) {
+            found.addAll(statusWords(line, starts.getLast(), at, end));
         }
         return found.stream().limit(limit).toList();
+    }
+
+    private static List<Completion> statusWords(String line, int start, int caret, int end) {
+        var written = line.substring(start, caret).toLowerCase(Locale.ROOT);
+        return STATUS_WORDS.stream()
+                .filter(word -> word.toLowerCase(Locale.ROOT).startsWith(written))
+                .filter(word -> !word.equals(line.substring(start, end)))
+                .map(word -> new Completion(start, end, word))
+                .toList();
     }
 
     /// Where the name that is being written may have begun, the longest first.

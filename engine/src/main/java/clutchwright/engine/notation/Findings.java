@@ -3,7 +3,6 @@ package clutchwright.engine.notation;
 import static java.util.stream.Collectors.toMap;
 import static java.util.stream.Collectors.toSet;
 
-import clutchwright.engine.catalogue.Species;
 import clutchwright.engine.genetics.Caution;
 import clutchwright.engine.genetics.GeneticModel;
 import clutchwright.engine.genetics.LocusId;
@@ -14,7 +13,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /// What deserves a word about a line that is understood: welfare, and a phase that is not given.
 final class Findings {
@@ -32,8 +30,7 @@ final class Findings {
         this.talks = talks;
     }
 
-    static void add(
-            GeneticModel model, Species species, Genes genes, Said said, List<LocusTalk> talks) {
+    static void add(GeneticModel model, Genes genes, Said said, List<LocusTalk> talks) {
         var shows =
                 genes.statements().stream()
                         .filter(Shows.class::isInstance)
@@ -42,12 +39,7 @@ final class Findings {
         var byLocus = talks.stream().collect(toMap(talk -> talk.map.locus().id(), talk -> talk));
         var findings = new Findings(model, shows, said, byLocus);
         findings.notToLive();
-        findings.cautions(
-                Stream.concat(
-                                model.cautions().stream(),
-                                species.loci().stream().flatMap(entry -> entry.cautions().stream()))
-                        .distinct()
-                        .toList());
+        findings.cautions(model.cautions());
         findings.phase(genes);
     }
 

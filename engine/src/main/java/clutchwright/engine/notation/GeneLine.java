@@ -24,7 +24,7 @@ public final class GeneLine {
         this.catalogue = catalogue;
         this.spelling = new Spelling(catalogue);
         this.pairings = new Pairings(catalogue, spelling);
-        this.writer = new LineWriter(catalogue.model(), spelling, this::read);
+        this.writer = new LineWriter(catalogue.model(), spelling, this::genesOf);
     }
 
     public static GeneLine of(Catalogue catalogue) {
@@ -92,6 +92,12 @@ public final class GeneLine {
     /// with the same chance. Hets of one locus that would show together exclude each other.
     public Stated asParent(Genes genes, Sex sex) {
         return ParentReading.of(catalogue, spelling, genes, sex);
+    }
+
+    private Optional<Genes> genesOf(String line) {
+        return line.length() > LONGEST_LINE || pairings.findCross(line).isPresent()
+                ? Optional.empty()
+                : GeneReader.genes(catalogue, spelling, line, 0, line.length());
     }
 
     private static Fault tooLong(String line) {

@@ -19,6 +19,8 @@ import java.util.Optional;
 /// Reads one stretch of text about one animal: grammar, then loci, then the line as a whole.
 final class GeneReader {
 
+    private static final int NOTES_SEARCHED = 2;
+
     private final Catalogue catalogue;
     private final Spelling spelling;
     private final Said said;
@@ -34,13 +36,35 @@ final class GeneReader {
         return new GeneReader(catalogue, spelling, said).read();
     }
 
+    /// The genes alone, without what else deserves a word; empty if the text is not understood.
+    static Optional<Genes> genes(
+            Catalogue catalogue, Spelling spelling, String text, int from, int to) {
+        var said = Grammar.read(catalogue, text, from, to);
+        var reader = new GeneReader(catalogue, spelling, said);
+        var genes = reader.genes(Resolver.resolve(catalogue, said));
+        return said.faults.isEmpty() ? Optional.of(genes) : Optional.empty();
+    }
+
     private Reading read() {
         var talks = Resolver.resolve(catalogue, said);
+        var genes = genes(talks);
+        talks.forEach(this::part);
+        if (said.faults.isEmpty()) {
+            Findings.add(catalogue.model(), genes, said, talks);
+            said.notesInParentheses.stream()
+                    .limit(NOTES_SEARCHED)
+                    .forEach(span -> Proposal.of(catalogue, spelling, said, span, genes));
+            return new Reading.Understood(genes, inOrder(said.parts), notesInOrder());
+        }
+        var faults = said.faults.stream().sorted(Comparator.comparingInt(Fault::start)).toList();
+        return new Reading.Unclear(faults, inOrder(said.parts));
+    }
+
+    private Genes genes(List<LocusTalk> talks) {
         weigh(talks);
         var shows = shows(talks);
         checkNormal(shows);
-        var phased = withPhase(shows);
-        var statements = new ArrayList<Statement>(phased);
+        var statements = new ArrayList<Statement>(withPhase(shows));
         for (var talk : talks) {
             talk.weighed.carried().stream()
                     .sorted(
@@ -48,16 +72,7 @@ final class GeneReader {
                                     held -> talk.map.locus().alleles().indexOf(held.allele())))
                     .forEach(held -> statements.add(new Carries(held.allele(), held.chance())));
         }
-        talks.forEach(this::part);
-        var genes = new Genes(statements, said.group, said.remarks);
-        if (said.faults.isEmpty()) {
-            Findings.add(catalogue.model(), catalogue.species(), genes, said, talks);
-            said.notesInParentheses.forEach(
-                    span -> Proposal.of(catalogue, spelling, said, span, genes));
-            return new Reading.Understood(genes, inOrder(said.parts), notesInOrder());
-        }
-        var faults = said.faults.stream().sorted(Comparator.comparingInt(Fault::start)).toList();
-        return new Reading.Unclear(faults, inOrder(said.parts));
+        return new Genes(statements, said.group, said.remarks);
     }
 
     /// Loci with a historic `het` wait for the others, one of which may hide them.

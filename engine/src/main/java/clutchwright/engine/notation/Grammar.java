@@ -20,6 +20,7 @@ import java.util.Optional;
 /// `het` governs every following name until a new percentage, a new status word or the end.
 final class Grammar {
 
+    private final Catalogue catalogue;
     private final Names names;
     private final UnknownWords unknown;
     private final List<Token> tokens;
@@ -40,6 +41,7 @@ final class Grammar {
     private int afterName = Integer.MAX_VALUE;
 
     private Grammar(Catalogue catalogue, String text, int from, int to) {
+        this.catalogue = catalogue;
         this.names = new Names(catalogue);
         this.tokens = new ArrayList<>(Tokens.of(text, from, to));
         this.said = new Said(text);
@@ -65,7 +67,7 @@ final class Grammar {
         if (isMoreExact(at)) {
             return;
         }
-        var run = StatusWords.at(tokens, at);
+        var run = StatusWords.at(names, said.text, tokens, at);
         if (run.isPresent()) {
             status(run.get());
             return;
@@ -106,7 +108,7 @@ final class Grammar {
             at = match.next();
             return;
         }
-        if (first.role() == Role.HET) {
+        if (first.role() == Role.HET && !isNumberBefore()) {
             // A name such as Het Red Axanthic: here the word is no status.
             governing = Optional.empty();
         }
@@ -114,6 +116,10 @@ final class Grammar {
             said.mentions.add(said.mentions.removeLast().twice(end));
         } else {
             said.mentions.add(mention(match.meaning(), first.start(), end));
+        }
+        if (governing.filter(status -> !status.worded).isPresent()
+                && !staysCarried(match.meaning())) {
+            governing = Optional.empty();
         }
         fresh = false;
         asked = Asked.PLAIN;
@@ -124,13 +130,24 @@ final class Grammar {
         afterName = at;
     }
 
+    /// A number without the word `het` goes on to govern names only after one that is carried.
+    private boolean staysCarried(Meaning meaning) {
+        return asked == Asked.PLAIN
+                && meaning instanceof Meaning.OfAllele(var _, var allele)
+                && !Choice.showsAlone(allele, catalogue.model().theLocus(allele.locus()));
+    }
+
     private Mention mention(Meaning meaning, int start, int end) {
-        var how = link == Link.OR ? Link.OR : isTied() ? Link.TIED : Link.NONE;
-        boolean inherits = how != Link.NONE && !doubt;
+        var joint = link == Link.OR ? Link.OR : isTied() ? Link.TIED : Link.NONE;
+        boolean inherits = joint != Link.NONE && !doubt;
         boolean doubtful = doubt || (inherits && said.mentions.getLast().doubtful());
         var chance = inherits ? said.mentions.getLast().chance() : Optional.<Fraction>empty();
         boolean direct = fresh || (inherits && said.mentions.getLast().direct());
-        return new Mention(start, end, meaning, asked, governing, direct, doubtful, chance, how);
+        boolean visual = inherits && said.mentions.getLast().asked() == Asked.VISUAL;
+        var word = visual && asked == Asked.PLAIN ? Asked.VISUAL : asked;
+        var het = inherits ? said.mentions.getLast().het() : governing;
+        het.ifPresent(status -> status.governs = true);
+        return new Mention(start, end, meaning, word, het, direct, doubtful, chance, joint);
     }
 
     private boolean isTied() {
@@ -167,6 +184,9 @@ final class Grammar {
     private void status(Run run) {
         var first = tokens.get(at);
         int end = tokens.get(run.next() - 1).end();
+        if (splitsAhead(run.next())) {
+            return;
+        }
         int start = at;
         at = run.next();
         run.badChances()
@@ -195,6 +215,22 @@ final class Grammar {
             doubt = true;
             waiting = Optional.of(new Span(first.start(), end));
         }
+    }
+
+    /// `66% hetPied`: the glued word may go on with the status.
+    private boolean splitsAhead(int index) {
+        if (index >= tokens.size()
+                || !tokens.get(index).is(Kind.WORD)
+                || tokens.get(index).role() != Role.NONE
+                || names.longest(said.text, tokens, index).isPresent()) {
+            return false;
+        }
+        var parts = names.split(tokens.get(index));
+        if (!parts.isEmpty()) {
+            tokens.remove(index);
+            tokens.addAll(index, parts);
+        }
+        return !parts.isEmpty();
     }
 
     /// `Clown (66% het)`, `het Clown 66%`, `Enchi maybe`.
@@ -236,6 +272,9 @@ final class Grammar {
         int end = tokens.get(at - 1).end();
         boolean found = false;
         governing = Optional.empty();
+        while (at < tokens.size() && tokens.get(at).role() == Role.FOR) {
+            at++;
+        }
         while (at < tokens.size()) {
             var match = names.longest(said.text, tokens, at);
             if (match.isEmpty()) {
@@ -316,12 +355,16 @@ final class Grammar {
     private void ask(Token token, Asked how) {
         said.statusWord(token.start(), token.end());
         // A number before it (66% super) speaks of doubt about what shows, not of a het.
-        if (governing.isPresent() && (governing.get().worded || !fresh)) {
+        if (!isNumberBefore()) {
             governing = Optional.empty();
         }
         asked = how;
         waiting = Optional.of(new Span(token.start(), token.end()));
         at++;
+    }
+
+    private boolean isNumberBefore() {
+        return fresh && governing.filter(status -> !status.worded).isPresent();
     }
 
     private void wild(Token token) {
@@ -433,11 +476,11 @@ final class Grammar {
 
     /// `Axanthic (line tag 2)`, `Axanthic line 2`: the words after an open name settle it.
     private boolean isMoreExact(int index) {
-        if (!followsName(index)
-                || !(said.mentions.getLast().meaning() instanceof Meaning.OneOf(var name, var _))) {
+        if (!followsName(index) || !leavesTheLineOpen(said.mentions.getLast().meaning())) {
             return false;
         }
         var last = said.mentions.getLast();
+        var name = last.meaning().name();
         int from = tokens.get(index).is(Kind.OPEN) ? index + 1 : index;
         var words = new StringBuilder();
         for (int next = from; next < Math.min(tokens.size(), from + 4); next++) {
@@ -449,7 +492,7 @@ final class Grammar {
             var found =
                     names.find(said.text.substring(last.start(), last.end()) + words)
                             .or(() -> names.find(name + words));
-            if (found.isPresent() && !(found.get() instanceof Meaning.OneOf)) {
+            if (found.isPresent() && !leavesTheLineOpen(found.get())) {
                 said.mentions.removeLast();
                 said.mentions.add(last.withMeaning(found.get(), token.end()));
                 boolean closed = next + 1 < tokens.size() && tokens.get(next + 1).is(Kind.CLOSE);
@@ -459,6 +502,12 @@ final class Grammar {
             }
         }
         return false;
+    }
+
+    private boolean leavesTheLineOpen(Meaning meaning) {
+        return meaning instanceof Meaning.OneOf
+                || (meaning instanceof Meaning.OfAllele(var _, var allele)
+                        && !catalogue.theTrait(allele).asks().isEmpty());
     }
 
     private void line(Token token) {
@@ -478,10 +527,7 @@ final class Grammar {
 
     private void finish() {
         for (var status : said.statuses) {
-            boolean governs =
-                    said.mentions.stream()
-                            .anyMatch(mention -> mention.het().filter(status::equals).isPresent());
-            if (!governs && said.faults.stream().noneMatch(f -> f.start() >= status.end)) {
+            if (!status.governs && said.faults.stream().noneMatch(f -> f.start() >= status.end)) {
                 said.fault(FaultKind.NOTHING_FOLLOWS, status.start, status.end, List.of());
             }
         }

@@ -15,6 +15,7 @@ final class HetStatus {
     boolean possible;
     boolean proven;
     int count;
+    boolean governs;
     private Optional<Fraction> number = Optional.empty();
 
     HetStatus(int start, int end) {

@@ -18,11 +18,15 @@ import java.util.function.Function;
 /// chance, then remarks.
 final class LineWriter {
 
+    /// As it is, as a note, or between quotation marks of which it has none.
+    private static final List<String> REMARKS =
+            List.of("%s", "(%s)", "\"%s\"", "\u201c%s\u201d", "\u201e%s\u201c");
+
     private final GeneticModel model;
     private final Spelling spelling;
-    private final Function<String, Reading> reader;
+    private final Function<String, Optional<Genes>> reader;
 
-    LineWriter(GeneticModel model, Spelling spelling, Function<String, Reading> reader) {
+    LineWriter(GeneticModel model, Spelling spelling, Function<String, Optional<Genes>> reader) {
         this.model = model;
         this.spelling = spelling;
         this.reader = reader;
@@ -40,8 +44,7 @@ final class LineWriter {
     }
 
     private boolean readsBack(String line, Genes genes) {
-        return reader.apply(line) instanceof Reading.Understood understood
-                && understood.genes().equals(genes);
+        return reader.apply(line).filter(genes::equals).isPresent();
     }
 
     private String line(Genes genes, String between) {
@@ -80,8 +83,8 @@ final class LineWriter {
     /// After a number a recessive would read as carried.
     private boolean isPlainRecessive(Shows shows) {
         var map = model.theLocus(shows.locus());
-        var first = shows.pairs().getFirst();
-        return first.isHomozygous() && !Choice.showsAlone(first.first(), map);
+        return shows.pairs().getFirst().alleles().stream()
+                .noneMatch(allele -> Choice.showsAlone(allele, map));
     }
 
     private static String number(Fraction chance) {
@@ -122,11 +125,11 @@ final class LineWriter {
     }
 
     private String remark(String remark) {
-        for (var written : List.of(remark, "(" + remark + ")")) {
-            if (readsBack(written, new Genes(List.of(), Optional.empty(), List.of(remark)))) {
-                return written;
-            }
-        }
-        return "\"" + remark + "\"";
+        var alone = new Genes(List.of(), Optional.empty(), List.of(remark));
+        return REMARKS.stream()
+                .map(form -> form.formatted(remark))
+                .filter(written -> readsBack(written, alone))
+                .findFirst()
+                .orElseGet(() -> REMARKS.getLast().formatted(remark));
     }
 }

@@ -49,7 +49,8 @@ final class Pairings {
         }
         var cross = crosses.getFirst();
         var first = side(line, 0, cross.start());
-        var second = side(line, cross.end(), line.length());
+        int end = crosses.size() > 1 ? crosses.get(1).start() : line.length();
+        var second = side(line, cross.end(), end);
         var faults = faults(List.of(first, second));
         crosses.stream().skip(1).forEach(more -> faults.add(fault(more, FaultKind.IS_A_PAIRING)));
         if (first instanceof Reading.Understood left

@@ -23,7 +23,7 @@ import java.util.stream.IntStream;
 /// shows nothing of it may carry from there. It is proposed, never set.
 final class Proposal {
 
-    private static final int STRETCHES_TRIED = 12;
+    private static final int STRETCHES_TRIED = 8;
 
     private final Catalogue catalogue;
     private final Spelling spelling;
@@ -77,13 +77,9 @@ final class Proposal {
     private Optional<ParentGenotype> parent(int from, int to) {
         int start = tokens.get(from).start();
         int end = tokens.get(to - 1).end();
-        return GeneReader.read(catalogue, spelling, text, start, end)
-                                instanceof Reading.Understood understood
-                        && !understood.genes().statements().isEmpty()
-                ? Optional.of(
-                        ParentReading.of(catalogue, spelling, understood.genes(), Sex.FEMALE)
-                                .parent())
-                : Optional.empty();
+        return GeneReader.genes(catalogue, spelling, text, start, end)
+                .filter(genes -> !genes.statements().isEmpty())
+                .map(genes -> ParentReading.of(catalogue, spelling, genes, Sex.FEMALE).parent());
     }
 
     private List<String> carriedFrom(ParentGenotype left, ParentGenotype right, Genes genes) {

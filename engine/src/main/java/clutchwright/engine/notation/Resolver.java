@@ -25,6 +25,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SequencedMap;
 import java.util.SequencedSet;
+import java.util.stream.Stream;
 
 /// Lays each mention out over the loci it speaks of: as something that shows, or as a copy carried.
 final class Resolver {
@@ -139,6 +140,11 @@ final class Resolver {
 
     private void allele(Mention mention, String name, Allele allele) {
         var map = catalogue.model().theLocus(allele.locus());
+        var lines = catalogue.theTrait(allele).asks();
+        if (!lines.isEmpty()) {
+            var names = Stream.concat(Stream.of(name), lines.stream()).toList();
+            said.note(NoteKind.WHICH_LINE, mention.start(), mention.end(), names);
+        }
         boolean showsAlone = Choice.showsAlone(allele, map);
         if (mention.asked() == Asked.PLAIN && mention.het().isPresent()) {
             governed(mention, mention.het().get(), name, allele, map);
@@ -155,15 +161,7 @@ final class Resolver {
                 }
                 shows(mention, name, map, List.of(Choice.of(new Diploid(allele, allele))));
             }
-            case VISUAL ->
-                    shows(
-                            mention,
-                            name,
-                            map,
-                            List.of(
-                                    showsAlone
-                                            ? Choice.of(allele)
-                                            : Choice.of(new Diploid(allele, allele))));
+            case VISUAL -> shows(mention, name, map, List.of(Choice.of(allele)));
             case PLAIN -> {
                 boolean neverShows = !map.phenotypeOf(Choice.alone(allele, map)).visible();
                 if (neverShows && said.mentions.size() == 1) {
@@ -179,7 +177,10 @@ final class Resolver {
             Mention mention, HetStatus status, String name, Allele allele, PhenotypeMap map) {
         boolean shows = Choice.showsAlone(allele, map);
         count(mention, shows ? 0 : 1);
-        if (shows && (mention.doubtful() || !mention.direct() || !status.worded)) {
+        boolean besideWhatShows =
+                mention.link() != Link.NONE && !status.worded && lastShown.isPresent();
+        if (besideWhatShows
+                || (shows && (mention.doubtful() || !mention.direct() || !status.worded))) {
             // 66% DH clown pied Enchi: what shows cannot be carried unseen at a chance.
             if (!mention.direct() && status.worded) {
                 historicHet(mention, name);

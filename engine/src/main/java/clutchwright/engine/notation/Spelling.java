@@ -4,8 +4,8 @@ import clutchwright.engine.catalogue.Catalogue;
 import clutchwright.engine.catalogue.NamedForm;
 import clutchwright.engine.genetics.Allele;
 import clutchwright.engine.genetics.Genotype.Diploid;
-import clutchwright.engine.genetics.PhenotypeMap;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -93,7 +93,7 @@ final class Spelling {
                                         .flatMap(Spelling::namesOf)
                                         .forEach(names::add));
         if (pairs.size() == 1) {
-            names.addAll(plain(pairs.getFirst(), map));
+            names.addAll(plain(pairs.getFirst()));
         }
         return names;
     }
@@ -102,17 +102,23 @@ final class Spelling {
         return Stream.concat(Stream.of(form.phenotype().name()), form.synonyms().stream());
     }
 
-    private List<String> plain(Diploid pair, PhenotypeMap map) {
-        var first = pair.first().isWild() ? pair.second() : pair.first();
-        var second = pair.first().isWild() ? pair.first() : pair.second();
-        if (second.isWild() || first.equals(second)) {
-            return List.of(of(first), "Super " + of(first), "visual " + of(first));
+    private List<String> plain(Diploid pair) {
+        if (pair.first().isWild() || pair.isHomozygous()) {
+            var name = of(pair.second());
+            return List.of(name, "Super " + name, "visual " + name);
         }
-        boolean inOrder =
-                map.locus().alleles().indexOf(first) < map.locus().alleles().indexOf(second);
-        var a = of(inOrder ? first : second);
-        var b = of(inOrder ? second : first);
-        return List.of(a + " " + b, a + "/" + b);
+        var names = inOrder(pair).stream().map(this::of).toList();
+        return List.of(String.join(" ", names), String.join("/", names));
+    }
+
+    /// What shows by itself goes first: after a number, a hidden one would read as carried.
+    private List<Allele> inOrder(Diploid pair) {
+        var map = catalogue.model().theLocus(pair.locus());
+        return pair.alleles().stream()
+                .sorted(
+                        Comparator.comparing((Allele allele) -> !Choice.showsAlone(allele, map))
+                                .thenComparingInt(allele -> map.locus().alleles().indexOf(allele)))
+                .toList();
     }
 
     /// Each side so that a word before or after it governs all of it.
@@ -126,9 +132,12 @@ final class Spelling {
     }
 
     private String byAlleles(Diploid pair) {
+        if (pair.first().isWild()) {
+            return of(pair.second());
+        }
         return pair.isHomozygous()
                 ? "Super " + of(pair.first())
-                : of(pair.first()) + "/" + of(pair.second());
+                : String.join("/", inOrder(pair).stream().map(this::of).toList());
     }
 
     private boolean readsAs(String line, List<Diploid> pairs) {

@@ -10,6 +10,8 @@ import java.util.Optional;
 /// Gathers status words and numbers that stand together: `66% poss het`, `DNA tested het`, `ph`.
 final class StatusWords {
 
+    private final Names names;
+    private final String text;
     private final List<Token> tokens;
     private final List<Span> badChances = new ArrayList<>();
     private Optional<Fraction> number = Optional.empty();
@@ -22,7 +24,9 @@ final class StatusWords {
     private int count;
     private int next;
 
-    private StatusWords(List<Token> tokens, int at) {
+    private StatusWords(Names names, String text, List<Token> tokens, int at) {
+        this.names = names;
+        this.text = text;
         this.tokens = tokens;
         this.next = at;
     }
@@ -57,8 +61,8 @@ final class StatusWords {
     }
 
     /// The status words that begin there, if any do.
-    static Optional<Run> at(List<Token> tokens, int at) {
-        var words = new StatusWords(tokens, at);
+    static Optional<Run> at(Names names, String text, List<Token> tokens, int at) {
+        var words = new StatusWords(names, text, tokens, at);
         while (words.next < tokens.size() && !words.negative && words.takes()) {}
         if (words.next == at) {
             return Optional.empty();
@@ -102,7 +106,7 @@ final class StatusWords {
 
     private boolean takesWord(Token token) {
         return switch (token.role()) {
-            case HET -> takeHet();
+            case HET -> !beginsAName() && takeHet();
             case POSSIBLE_HET -> {
                 possible = true;
                 yield takeHet();
@@ -116,8 +120,9 @@ final class StatusWords {
                 boolean counts = after < tokens.size() && tokens.get(after).role() == Role.HET;
                 if (counts) {
                     count = Role.count(token.text());
+                    next = after;
                 }
-                yield counts && take();
+                yield counts && takeHet();
             }
             case DOUBT -> takePossible();
             case PROVEN -> {
@@ -227,6 +232,11 @@ final class StatusWords {
 
     private boolean is(int at, Kind kind) {
         return at < tokens.size() && tokens.get(at).is(kind);
+    }
+
+    /// `maybe Het Red Axanthic`: a name, not a status.
+    private boolean beginsAName() {
+        return names.longest(text, tokens, next).filter(Names.Match::severalWords).isPresent();
     }
 
     private boolean takeHet() {

@@ -89,7 +89,8 @@ final class Tokens {
 
     private void quoted() {
         int close = at + 1;
-        while (close < to && !isQuote(text.charAt(close))) {
+        char end = closing(text.charAt(at));
+        while (close < to && text.charAt(close) != end) {
             close++;
         }
         if (close >= to) {
@@ -170,6 +171,14 @@ final class Tokens {
 
     private static boolean isApostrophe(int letter) {
         return letter == '\'' || letter == '\u2019' || letter == '\u2018' || letter == '`';
+    }
+
+    private static char closing(char opening) {
+        return switch (opening) {
+            case '\u201c' -> '\u201d';
+            case '\u201e' -> '\u201c';
+            default -> opening;
+        };
     }
 
     private static boolean isQuote(int letter) {

@@ -12,7 +12,7 @@ final class Table {
         return rows.lines()
                 .map(String::strip)
                 .filter(row -> !row.isEmpty() && !row.startsWith("#"))
-                .map(row -> row.split("=>", 2))
+                .map(row -> row.split("=>", -1))
                 .map(sides -> Arguments.of(sides[0].strip(), sides[1].strip()));
     }
 }

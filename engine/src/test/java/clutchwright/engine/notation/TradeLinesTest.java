@@ -39,14 +39,14 @@ class TradeLinesTest {
                 Banana Enchi YB 66% het clown => banana Banana/+; enchi Enchi/+; yellow-belly Yellow Belly/+; clown het Clown 2/3
                 pastel het clown 50% het pied => pastel Pastel/+; clown het Clown 1/1; piebald het Piebald 1/2
                 DH Clown/Pied => clown het Clown 1/1; piebald het Piebald 1/1
-                triple het snow pied => SEVERAL_MEANINGS 'snow' at 11: Albino Axanthic Line 1, Albino Axanthic Line 2, Albino Axanthic Line 3
+                triple het snow pied => albino het Albino 1/1; axanthic het Axanthic 1/1; piebald het Piebald 1/1
                 0.1 Super Mojave => 0.1.0; bel Mojave/Mojave
                 crystal => bel Mojave/Special
                 Killer Bee 1.0 ph albino => CHANCE_MISSING 'ph' at 15: Albino
                 BEL poss mojave lesser or butter => bel Lesser/Lesser or Butter/Lesser or Lesser/Mojave or Butter/Butter or Butter/Mojave
                 het red axanthic leopard => leopard Leopard/+; cinnamon Het Red Axanthic/+
                 Axanthic (line tag 2) het dg => axanthic-2 Axanthic Line 2/Axanthic Line 2; desert-ghost het Desert Ghost 1/1
-                axanthic pied 0.0.1 => SEVERAL_MEANINGS 'axanthic' at 0: Axanthic Line 1, Axanthic Line 2, Axanthic Line 3
+                axanthic pied 0.0.1 => 0.0.1; axanthic Axanthic/Axanthic; piebald Piebald/Piebald
                 66% DH clown pied Enchi => enchi Enchi/+; clown het Clown 2/3; piebald het Piebald 2/3
                 100% het clown, 66% het pied & 50% het dg, OD YB => orange-dream Orange Dream/+; yellow-belly Yellow Belly/+; desert-ghost het Desert Ghost 1/2; clown het Clown 1/1; piebald het Piebald 2/3
                 highway => yellow-belly Gravel/Yellow Belly
@@ -60,7 +60,7 @@ class TradeLinesTest {
                 het pos clown => CHANCE_MISSING 'het pos' at 0: Clown
                 50/50 het pied => piebald het Piebald 1/2
                 66 % HET clown => clown het Clown 2/3
-                Hypo => SEVERAL_MEANINGS 'Hypo' at 0: Ghost, Ghost Line 2
+                Hypo => hypo Ghost/Ghost
                 VIS clown => clown Clown/Clown
                 Clown het clown => clown Clown/Clown
                 Super Spider => spider Spider/Spider
