@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
@@ -41,7 +42,18 @@ public final class Photos {
         }
         return switch (Picture.read(file)) {
             case Picture.Result.NotOne(var problem) -> Edit.refused(problem);
-            case Picture.Result.Good(var picture) -> keep(animal, picture, caption);
+            case Picture.Result.Good(var picture) -> keep(animal, picture, caption, tx.today());
+        };
+    }
+
+    /// Keeps a photo that came out of a collection of ours, its file as it is.
+    ///
+    /// @param file as [Photos#file(Photo)] has it; any other is refused unless it is a picture
+    public Edit<Photo> restore(AnimalId animal, byte[] file, LocalDate added, String caption) {
+        return switch (Picture.read(file)) {
+            case Picture.Result.NotOne(var problem) -> Edit.refused(problem);
+            case Picture.Result.Good(var picture) ->
+                    keep(animal, picture.withFile(file), caption, added);
         };
     }
 
@@ -105,7 +117,8 @@ public final class Photos {
         return folder().resolve(photo.digest() + ".small.jpg");
     }
 
-    private Edit<Photo> keep(AnimalId animal, Picture picture, String caption) {
+    private Edit<Photo> keep(
+            AnimalId animal, Picture picture, String caption, LocalDate added) {
         var digest = digest(picture.jpeg());
         var same =
                 tx.first(
@@ -125,7 +138,7 @@ public final class Photos {
                         Values.of()
                                 .set("animal", animal.value())
                                 .set("digest", digest)
-                                .set("added_on", tx.today())
+                                .set("added_on", added)
                                 .set("width", picture.width())
                                 .set("height", picture.height())
                                 .set("caption", caption.strip()));

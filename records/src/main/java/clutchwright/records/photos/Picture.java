@@ -62,6 +62,11 @@ final class Picture {
         }
     }
 
+    /// The same picture from the very bytes that were read; only for files of our own.
+    Picture withFile(byte[] file) {
+        return new Picture(file.clone(), thumbnail, width, height);
+    }
+
     byte[] jpeg() {
         return jpeg.clone();
     }

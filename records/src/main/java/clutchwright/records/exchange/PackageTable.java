@@ -1,0 +1,165 @@
+package clutchwright.records.exchange;
+
+import static clutchwright.records.exchange.PackageColumn.of;
+import static clutchwright.records.exchange.PackageColumn.optional;
+import static clutchwright.records.exchange.PackageColumn.text;
+import static clutchwright.records.exchange.PackageColumn.word;
+
+import clutchwright.records.exchange.PackageColumn.Kind;
+import java.util.List;
+import java.util.Optional;
+
+/// A file of the open package that has a row for each row of one table.
+///
+/// @param names what its rows are to rows of other files, if they are called by name at all
+/// @param unique columns of the table that no two rows have alike; none if there may be twins
+record PackageTable(
+        String file,
+        String table,
+        Optional<Kind> names,
+        List<PackageColumn> columns,
+        List<String> unique) {
+
+    PackageTable {
+        columns = List.copyOf(columns);
+        unique = List.copyOf(unique);
+    }
+
+    private static final PackageColumn ANIMAL = of("animal", "animal", Kind.ANIMAL);
+    private static final PackageColumn NOTES = text("notes", "notes");
+
+    /// In an order in which whatever a row names has been read before it.
+    static final List<PackageTable> ALL =
+            List.of(
+                    new PackageTable(
+                            "genes.csv",
+                            "overlay_entry",
+                            Optional.empty(),
+                            List.of(
+                                    of("species", "species", Kind.TEXT),
+                                    of("locus", "locus", Kind.TEXT),
+                                    of("text", "written", Kind.TEXT)),
+                            List.of("species", "locus")),
+                    new PackageTable(
+                            "weighings.csv",
+                            "weighing",
+                            Optional.empty(),
+                            List.of(
+                                    ANIMAL,
+                                    of("date", "made_on", Kind.DAY),
+                                    of("grams", "grams", Kind.NUMBER),
+                                    NOTES),
+                            List.of()),
+                    new PackageTable(
+                            "meals.csv",
+                            "meal",
+                            Optional.empty(),
+                            List.of(
+                                    ANIMAL,
+                                    of("date", "made_on", Kind.DAY),
+                                    text("prey", "prey"),
+                                    optional("grams", "grams", Kind.NUMBER),
+                                    of("taken", "taken", Kind.YES_NO),
+                                    NOTES),
+                            List.of()),
+                    new PackageTable(
+                            "sheds.csv",
+                            "shed",
+                            Optional.empty(),
+                            List.of(
+                                    ANIMAL,
+                                    of("date", "made_on", Kind.DAY),
+                                    of("complete", "complete", Kind.YES_NO),
+                                    NOTES),
+                            List.of()),
+                    new PackageTable(
+                            "health.csv",
+                            "health_note",
+                            Optional.empty(),
+                            List.of(
+                                    ANIMAL,
+                                    of("date", "made_on", Kind.DAY),
+                                    of("notes", "notes", Kind.TEXT)),
+                            List.of()),
+                    new PackageTable(
+                            "pairings.csv",
+                            "pairing",
+                            Optional.of(Kind.PAIRING),
+                            List.of(
+                                    of("pairing", "", Kind.NAME),
+                                    of("season", "season", Kind.WHOLE),
+                                    of("dam", "dam", Kind.ANIMAL),
+                                    of("sire", "sire", Kind.ANIMAL),
+                                    word("state", "state", "planned", "active", "done"),
+                                    optional("put together", "put_together", Kind.DAY),
+                                    optional("separated", "separated", Kind.DAY),
+                                    NOTES),
+                            List.of("season", "dam", "sire")),
+                    new PackageTable(
+                            "signs.csv",
+                            "sign_seen",
+                            Optional.empty(),
+                            List.of(
+                                    of("pairing", "pairing", Kind.PAIRING),
+                                    word("sign", "kind", "lock", "ovulation", "pre lay shed"),
+                                    of("date", "seen_on", Kind.DAY),
+                                    NOTES),
+                            List.of()),
+                    new PackageTable(
+                            "boxes.csv",
+                            "box",
+                            Optional.of(Kind.BOX),
+                            List.of(
+                                    of("box", "label", Kind.TEXT),
+                                    text("incubator", "incubator"),
+                                    NOTES),
+                            List.of("label_key")),
+                    new PackageTable(
+                            "clutches.csv",
+                            "clutch",
+                            Optional.of(Kind.CLUTCH),
+                            List.of(
+                                    of("clutch", "", Kind.NAME),
+                                    of("season", "season", Kind.WHOLE),
+                                    of("number", "running", Kind.WHOLE),
+                                    of("dam", "dam", Kind.ANIMAL),
+                                    optional("sire", "sire", Kind.SIRE),
+                                    text("sire question", "sire_question"),
+                                    of("without sire", "without_sire", Kind.YES_NO),
+                                    optional("pairing", "pairing", Kind.PAIRING),
+                                    of("laid", "laid_on", Kind.DAY),
+                                    of("species", "species", Kind.TEXT),
+                                    NOTES),
+                            List.of("season", "running")),
+                    new PackageTable(
+                            "eggs.csv",
+                            "egg",
+                            Optional.of(Kind.EGG),
+                            List.of(
+                                    of("egg", "", Kind.NAME),
+                                    of("clutch", "clutch", Kind.CLUTCH),
+                                    of("number", "running", Kind.WHOLE),
+                                    word(
+                                            "fate", "fate", "incubating", "slug", "lost",
+                                            "hatched"),
+                                    optional("box", "box", Kind.BOX),
+                                    optional("date", "fated_on", Kind.DAY),
+                                    text("finding", "finding")),
+                            List.of("clutch", "running")),
+                    new PackageTable(
+                            "hatchlings.csv",
+                            "hatchling",
+                            Optional.empty(),
+                            List.of(of("egg", "egg", Kind.EGG), ANIMAL),
+                            List.of("animal")),
+                    new PackageTable(
+                            "candlings.csv",
+                            "candling",
+                            Optional.empty(),
+                            List.of(
+                                    of("egg", "egg", Kind.EGG),
+                                    of("date", "seen_on", Kind.DAY),
+                                    word("finding", "finding", "good", "doubtful", "slug"),
+                                    NOTES),
+                            List.of()));
+}
