@@ -8,6 +8,7 @@ import static clutchwright.records.exchange.Problem.Remedy.MATCH_COLUMNS;
 import static clutchwright.records.exchange.Problem.Remedy.SKIP_IDENTICAL;
 import static clutchwright.records.exchange.Problem.Remedy.UPDATE_EXISTING;
 
+import clutchwright.engine.catalogue.CatalogueText;
 import clutchwright.engine.genetics.Sex;
 import clutchwright.engine.notation.Genes;
 import clutchwright.engine.notation.Reading;
@@ -61,6 +62,7 @@ public sealed interface Finding {
                         BadNumber _,
                         NotInList _,
                         MissingReference _,
+                        OwnGenesFaulty _,
                         Refused _ ->
                         List.of(CORRECT_THE_FILE);
                 case NoTagColumn _ -> List.of(MATCH_COLUMNS);
@@ -236,6 +238,9 @@ public sealed interface Finding {
     /// A file of an open package names something that is not there.
     record MissingReference(String field, String found) implements Stops {}
 
+    /// A gene of the keeper's own that the catalogue cannot read.
+    record OwnGenesFaulty(CatalogueText.Fault fault) implements Stops {}
+
     /// The records themselves refused it.
     record Refused(clutchwright.records.checks.Problem problem) implements Stops {}
 
@@ -262,6 +267,9 @@ public sealed interface Finding {
 
     /// Longer ago than a snake lives.
     record LongAgo(LocalDate found) implements Note {}
+
+    /// A gene line of an open package that cannot be understood here: kept as it is written.
+    record KeptUnread(String line) implements Note {}
 
     record GenesNoted(String line, Reading.Note note) implements Note {}
 

@@ -45,7 +45,7 @@ record PackageColumn(
         }
     }
 
-    static PackageColumn of(String heading, String column, Kind kind) {
+    static PackageColumn needed(String heading, String column, Kind kind) {
         return new PackageColumn(heading, column, kind, true, List.of());
     }
 

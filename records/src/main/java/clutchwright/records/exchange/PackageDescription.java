@@ -3,6 +3,7 @@ package clutchwright.records.exchange;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -27,7 +28,7 @@ final class PackageDescription {
                 + "\n";
     }
 
-    private static LinkedHashMap<String, Object> resource(PackageExport.Described file) {
+    private static Map<String, Object> resource(PackageExport.Described file) {
         var resource = new LinkedHashMap<String, Object>();
         resource.put("name", file.file().replace(".csv", ""));
         resource.put("path", file.file());
@@ -45,7 +46,7 @@ final class PackageDescription {
         return resource;
     }
 
-    private static LinkedHashMap<String, Object> field(String name, String type) {
+    private static Map<String, Object> field(String name, String type) {
         var field = new LinkedHashMap<String, Object>();
         field.put("name", name);
         field.put("type", type);

@@ -1,6 +1,6 @@
 package clutchwright.records.exchange;
 
-import static clutchwright.records.exchange.PackageColumn.of;
+import static clutchwright.records.exchange.PackageColumn.needed;
 import static clutchwright.records.exchange.PackageColumn.optional;
 import static clutchwright.records.exchange.PackageColumn.text;
 import static clutchwright.records.exchange.PackageColumn.word;
@@ -25,7 +25,7 @@ record PackageTable(
         unique = List.copyOf(unique);
     }
 
-    private static final PackageColumn ANIMAL = of("animal", "animal", Kind.ANIMAL);
+    private static final PackageColumn ANIMAL = needed("animal", "animal", Kind.ANIMAL);
     private static final PackageColumn NOTES = text("notes", "notes");
 
     /// In an order in which whatever a row names has been read before it.
@@ -36,9 +36,9 @@ record PackageTable(
                             "overlay_entry",
                             Optional.empty(),
                             List.of(
-                                    of("species", "species", Kind.TEXT),
-                                    of("locus", "locus", Kind.TEXT),
-                                    of("text", "written", Kind.TEXT)),
+                                    needed("species", "species", Kind.TEXT),
+                                    needed("locus", "locus", Kind.TEXT),
+                                    needed("text", "written", Kind.TEXT)),
                             List.of("species", "locus")),
                     new PackageTable(
                             "weighings.csv",
@@ -46,8 +46,8 @@ record PackageTable(
                             Optional.empty(),
                             List.of(
                                     ANIMAL,
-                                    of("date", "made_on", Kind.DAY),
-                                    of("grams", "grams", Kind.NUMBER),
+                                    needed("date", "made_on", Kind.DAY),
+                                    needed("grams", "grams", Kind.NUMBER),
                                     NOTES),
                             List.of()),
                     new PackageTable(
@@ -56,10 +56,10 @@ record PackageTable(
                             Optional.empty(),
                             List.of(
                                     ANIMAL,
-                                    of("date", "made_on", Kind.DAY),
+                                    needed("date", "made_on", Kind.DAY),
                                     text("prey", "prey"),
                                     optional("grams", "grams", Kind.NUMBER),
-                                    of("taken", "taken", Kind.YES_NO),
+                                    needed("taken", "taken", Kind.YES_NO),
                                     NOTES),
                             List.of()),
                     new PackageTable(
@@ -68,8 +68,8 @@ record PackageTable(
                             Optional.empty(),
                             List.of(
                                     ANIMAL,
-                                    of("date", "made_on", Kind.DAY),
-                                    of("complete", "complete", Kind.YES_NO),
+                                    needed("date", "made_on", Kind.DAY),
+                                    needed("complete", "complete", Kind.YES_NO),
                                     NOTES),
                             List.of()),
                     new PackageTable(
@@ -78,18 +78,18 @@ record PackageTable(
                             Optional.empty(),
                             List.of(
                                     ANIMAL,
-                                    of("date", "made_on", Kind.DAY),
-                                    of("notes", "notes", Kind.TEXT)),
+                                    needed("date", "made_on", Kind.DAY),
+                                    needed("notes", "notes", Kind.TEXT)),
                             List.of()),
                     new PackageTable(
                             "pairings.csv",
                             "pairing",
                             Optional.of(Kind.PAIRING),
                             List.of(
-                                    of("pairing", "", Kind.NAME),
-                                    of("season", "season", Kind.WHOLE),
-                                    of("dam", "dam", Kind.ANIMAL),
-                                    of("sire", "sire", Kind.ANIMAL),
+                                    needed("pairing", "", Kind.NAME),
+                                    needed("season", "season", Kind.WHOLE),
+                                    needed("dam", "dam", Kind.ANIMAL),
+                                    needed("sire", "sire", Kind.ANIMAL),
                                     word("state", "state", "planned", "active", "done"),
                                     optional("put together", "put_together", Kind.DAY),
                                     optional("separated", "separated", Kind.DAY),
@@ -100,9 +100,9 @@ record PackageTable(
                             "sign_seen",
                             Optional.empty(),
                             List.of(
-                                    of("pairing", "pairing", Kind.PAIRING),
+                                    needed("pairing", "pairing", Kind.PAIRING),
                                     word("sign", "kind", "lock", "ovulation", "pre lay shed"),
-                                    of("date", "seen_on", Kind.DAY),
+                                    needed("date", "seen_on", Kind.DAY),
                                     NOTES),
                             List.of()),
                     new PackageTable(
@@ -110,7 +110,7 @@ record PackageTable(
                             "box",
                             Optional.of(Kind.BOX),
                             List.of(
-                                    of("box", "label", Kind.TEXT),
+                                    needed("box", "label", Kind.TEXT),
                                     text("incubator", "incubator"),
                                     NOTES),
                             List.of("label_key")),
@@ -119,16 +119,16 @@ record PackageTable(
                             "clutch",
                             Optional.of(Kind.CLUTCH),
                             List.of(
-                                    of("clutch", "", Kind.NAME),
-                                    of("season", "season", Kind.WHOLE),
-                                    of("number", "running", Kind.WHOLE),
-                                    of("dam", "dam", Kind.ANIMAL),
+                                    needed("clutch", "", Kind.NAME),
+                                    needed("season", "season", Kind.WHOLE),
+                                    needed("number", "running", Kind.WHOLE),
+                                    needed("dam", "dam", Kind.ANIMAL),
                                     optional("sire", "sire", Kind.SIRE),
                                     text("sire question", "sire_question"),
-                                    of("without sire", "without_sire", Kind.YES_NO),
+                                    needed("without sire", "without_sire", Kind.YES_NO),
                                     optional("pairing", "pairing", Kind.PAIRING),
-                                    of("laid", "laid_on", Kind.DAY),
-                                    of("species", "species", Kind.TEXT),
+                                    needed("laid", "laid_on", Kind.DAY),
+                                    needed("species", "species", Kind.TEXT),
                                     NOTES),
                             List.of("season", "running")),
                     new PackageTable(
@@ -136,9 +136,9 @@ record PackageTable(
                             "egg",
                             Optional.of(Kind.EGG),
                             List.of(
-                                    of("egg", "", Kind.NAME),
-                                    of("clutch", "clutch", Kind.CLUTCH),
-                                    of("number", "running", Kind.WHOLE),
+                                    needed("egg", "", Kind.NAME),
+                                    needed("clutch", "clutch", Kind.CLUTCH),
+                                    needed("number", "running", Kind.WHOLE),
                                     word(
                                             "fate", "fate", "incubating", "slug", "lost",
                                             "hatched"),
@@ -150,15 +150,15 @@ record PackageTable(
                             "hatchlings.csv",
                             "hatchling",
                             Optional.empty(),
-                            List.of(of("egg", "egg", Kind.EGG), ANIMAL),
+                            List.of(needed("egg", "egg", Kind.EGG), ANIMAL),
                             List.of("animal")),
                     new PackageTable(
                             "candlings.csv",
                             "candling",
                             Optional.empty(),
                             List.of(
-                                    of("egg", "egg", Kind.EGG),
-                                    of("date", "seen_on", Kind.DAY),
+                                    needed("egg", "egg", Kind.EGG),
+                                    needed("date", "seen_on", Kind.DAY),
                                     word("finding", "finding", "good", "doubtful", "slug"),
                                     NOTES),
                             List.of()));

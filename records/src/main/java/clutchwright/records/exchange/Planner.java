@@ -33,6 +33,7 @@ final class Planner {
     private final ColumnMatching matching;
     private final Choices choices;
     private final SpeciesLines lines;
+    private final boolean own;
     private final Recorded recorded;
     private final RowReader reader;
     private final Parents parents;
@@ -52,6 +53,7 @@ final class Planner {
         this.matching = matching;
         this.choices = choices;
         this.lines = lines;
+        this.own = own;
         this.recorded = Recorded.of(tx);
         this.reader = new RowReader(sheet, matching, choices, lines, tx.today());
         this.parents = new Parents(choices.parents(), own);
@@ -81,7 +83,10 @@ final class Planner {
         var entries = new LinkedHashMap<String, AnimalEntry>();
         drafts.forEach((key, draft) -> entries.put(key, linked(draft)));
         var strangers = parents.strangers().stream().map(this::entryOf).toList();
-        inferSexes(entries);
+        if (!own) {
+            // Our own files say it where it is on record.
+            inferSexes(entries);
+        }
         var rows = fates(entries);
         checkLineage(rows, strangers);
         return result(rows, strangers);

@@ -103,8 +103,8 @@ final class RowReader {
                         status(cells),
                         origin,
                         new Line(
-                                limited(cells, Column.LINE, LONGEST_NAME),
-                                limited(cells, Column.CREDIT, LONGEST_NAME)),
+                                cells.text(Column.LINE).orElse(""),
+                                cells.text(Column.CREDIT).orElse("")),
                         place(cells),
                         species.map(GeneLine::catalogue)
                                 .map(catalogue -> catalogue.species().id())
@@ -337,7 +337,7 @@ final class RowReader {
 
     private Origin origin(Cells cells, List<String> notes) {
         var text = cells.text(Column.ORIGIN).orElse("");
-        var from = limited(cells, Column.BREEDER, LONGEST_NAME);
+        var from = cells.text(Column.BREEDER).orElse("");
         var how = OriginWords.read(text);
         if (how.isEmpty()) {
             cells.report(Column.ORIGIN, new Finding.OriginKept(text));
