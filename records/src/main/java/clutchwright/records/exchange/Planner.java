@@ -298,7 +298,9 @@ final class Planner {
     }
 
     private ImportPlan result(List<PlannedRow> rows, List<AnimalEntry> strangers) {
-        problems.sort(Comparator.comparingInt(problem -> rowOf(problem.where())));
+        problems.sort(
+                Comparator.<Problem>comparingInt(problem -> rowOf(problem.where()))
+                        .thenComparingInt(problem -> columnOf(problem.where())));
         Set<Integer> stopped = new HashSet<>();
         problems.stream()
                 .filter(Problem::stops)
@@ -327,6 +329,14 @@ final class Planner {
             case Where.WholeRow(var row) -> row;
             case Where.Cell(var row, _, _) -> row;
             case Where.OtherFile(_, var row) -> row;
+        };
+    }
+
+    private static int columnOf(Where where) {
+        return switch (where) {
+            case Where.WholeFile(), Where.WholeRow _, Where.OtherFile _ -> -1;
+            case Where.WholeColumn(var column, _) -> column;
+            case Where.Cell(_, var column, _) -> column;
         };
     }
 }

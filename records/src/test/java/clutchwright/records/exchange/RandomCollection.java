@@ -59,12 +59,21 @@ final class RandomCollection {
             List.of(
                     "Pastel", "Super Pastel het Clown", "66% het Piebald", "Normal", "Mojave Lesser",
                     "Banana Enchi", "het Homemade Pastel", "no gene at all");
+    private static final String OWN_GENE =
+            """
+            locus home-made
+              title      Home made
+              inherits   autosomal
+              allele Homemade
+                mode      recessive
+                standing  unproven
+            """;
     private static final LocalDate TODAY = LocalDate.of(2026, 6, 1);
 
     private final Random random;
     private final List<Animal> animals = new ArrayList<>();
     private final List<TubId> tubs = new ArrayList<>();
-    private final GeneTexts genes = new GeneTexts(Situations.LINES);
+    private final GeneTexts genes = new GeneTexts(Situations.withOwn(OWN_GENE));
     private int tags;
 
     private RandomCollection(long seed) {
@@ -80,14 +89,7 @@ final class RandomCollection {
                 .add(
                         "python-regius",
                         new LocusId("home-made"),
-                        """
-                        locus home-made
-                          title      Home made
-                          inherits   autosomal
-                          allele Homemade
-                            mode      recessive
-                            standing  unproven
-                        """)
+                        OWN_GENE)
                 .theSaved();
         places(tx);
         for (int i = 0; i < 25; i++) {
