@@ -54,4 +54,9 @@ public sealed interface Reply {
     static Show conflict(String what) {
         return new Show(HttpStatus.CONFLICT, Notice.conflict(what));
     }
+
+    /// The same, with a page that shows both versions and keeps what was typed.
+    static Show conflictWith(View view) {
+        return new Show(HttpStatus.CONFLICT, view);
+    }
 }

@@ -1,0 +1,51 @@
+package clutchwright.app.collection;
+
+import clutchwright.app.web.Form;
+import clutchwright.app.web.Section;
+import clutchwright.app.web.View;
+import java.util.List;
+import java.util.Optional;
+
+/// One animal, whole.
+///
+/// @param said newest first
+/// @param seen newest first
+/// @param form what the short forms hold
+public record AnimalView(
+        AnimalHead head,
+        String species,
+        GenesPart genes,
+        List<CautionLine> cautions,
+        PedigreePart pedigree,
+        List<StatementLine> said,
+        List<StatementLine> seen,
+        YoungPart young,
+        KeepingPart keeping,
+        List<PhotoLine> photos,
+        List<ChangeLine> history,
+        Form form)
+        implements View {
+
+    public AnimalView {
+        cautions = List.copyOf(cautions);
+        said = List.copyOf(said);
+        seen = List.copyOf(seen);
+        photos = List.copyOf(photos);
+        history = List.copyOf(history);
+    }
+
+    @Override
+    public String template() {
+        return "collection/animal.jte";
+    }
+
+    @Override
+    public String title() {
+        return head.tag();
+    }
+
+    @Override
+    public Optional<Section> section() {
+        return Optional.of(Section.COLLECTION);
+    }
+}

@@ -1,0 +1,98 @@
+package clutchwright.app.collection;
+
+import clutchwright.app.parts.GeneLineMarkup;
+import clutchwright.app.parts.Markup;
+import clutchwright.app.parts.Strands;
+import clutchwright.app.wording.BasisWords;
+import clutchwright.app.wording.Chances;
+import clutchwright.engine.genetics.Allele;
+import clutchwright.engine.genetics.GeneticModel;
+import clutchwright.engine.genetics.Phenotype;
+import clutchwright.engine.pedigree.AnimalId;
+import clutchwright.engine.inference.Held.Basis;
+import clutchwright.records.Knowledge;
+import clutchwright.records.animals.Animal;
+import java.util.ArrayList;
+import java.util.List;
+
+/// What the animal shows and carries, and what each figure rests on.
+///
+/// @param strands empty where nothing but wild type is held of it
+public record GenesPart(Markup line, Markup strands, List<Why> why) {
+
+    public GenesPart {
+        why = List.copyOf(why);
+    }
+
+    /// What one figure rests on.
+    ///
+    /// @param figure the chance, or `shows`
+    /// @param doubtful whether records contradict each other there
+    public record Why(String figure, String gene, String sentence, boolean doubtful) {}
+
+    static GenesPart of(GeneticModel model, Knowledge knowledge, Animal animal) {
+        var held = knowledge.of(animal.id());
+        var why = new ArrayList<Why>();
+        held.loci()
+                .forEach(
+                        (locus, at) -> {
+                            var map = model.theLocus(locus);
+                            var look =
+                                    at.genotypes()
+                                            .map(map::phenotypeOf)
+                                            .theCertain()
+                                            .filter(Phenotype::visible);
+                            look.ifPresent(
+                                    seen ->
+                                            why.add(
+                                                    why(
+                                                            "shows",
+                                                            seen.name(),
+                                                            at.basis(),
+                                                            "")));
+                            for (var allele : map.locus().alleles()) {
+                                var chance = held.chanceOfCarrying(allele);
+                                if (!allele.isWild()
+                                        && !chance.isNone()
+                                        && look.filter(seen -> map.reveals(seen, allele))
+                                                .isEmpty()) {
+                                    why.add(
+                                            why(
+                                                    Chances.fraction(chance),
+                                                    allele.name(),
+                                                    at.basis(),
+                                                    parents(knowledge, animal, allele)));
+                                }
+                            }
+                        });
+        return new GenesPart(
+                GeneLineMarkup.of(model, held).line(), Strands.of(held).large(), why);
+    }
+
+    private static Why why(String figure, String gene, Basis basis, String parents) {
+        return new Why(
+                figure,
+                gene,
+                BasisWords.of(basis) + (basis == Basis.PARENTS ? parents : ""),
+                BasisWords.isContradicted(basis));
+    }
+
+    /// What the parents have of the allele, so that the figure can be followed.
+    private static String parents(Knowledge knowledge, Animal animal, Allele allele) {
+        var words = new ArrayList<String>();
+        animal.parentage()
+                .dams()
+                .forEach(dam -> words.add("dam " + has(knowledge, dam, allele)));
+        animal.parentage()
+                .sires()
+                .forEach(sire -> words.add("sire " + has(knowledge, sire, allele)));
+        return words.isEmpty() ? "" : " Carried by: " + String.join(", ", words) + ".";
+    }
+
+    private static String has(
+            Knowledge knowledge, AnimalId parent, Allele allele) {
+        var chance = knowledge.of(parent).chanceOfCarrying(allele);
+        return knowledge.find(parent).map(found -> found.tag().value()).orElse("")
+                + (chance.isNone() ? " no" : " " + Chances.fraction(chance));
+    }
+}

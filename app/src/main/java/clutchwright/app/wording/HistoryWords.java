@@ -1,0 +1,97 @@
+package clutchwright.app.wording;
+
+import clutchwright.engine.pedigree.AnimalId;
+import clutchwright.records.animals.Origin;
+import clutchwright.records.animals.Status;
+import clutchwright.records.journal.Entry;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.LongFunction;
+
+/// What the journal holds of one row, for a keeper to read.
+///
+/// @param tags the tag of an animal
+/// @param places the name of a tub's place
+public record HistoryWords(
+        Function<AnimalId, String> tags, LongFunction<String> places, Formats formats) {
+
+    /// What is kept beside the words of a person, and says nothing to one.
+    private static final Set<String> SILENT =
+            Set.of(
+                    "tag_key",
+                    "name_key",
+                    "label_key",
+                    "animal",
+                    "genes",
+                    "canonical",
+                    "kind",
+                    "digest",
+                    "width",
+                    "height",
+                    "sire_question",
+                    "without_sire",
+                    "egg",
+                    "clutch");
+
+    /// One thing that became different.
+    ///
+    /// @param before blank where there was nothing
+    /// @param after blank where there is nothing any more
+    public record Difference(String what, String before, String after) {}
+
+    /// What became different in the row, column by column; nothing of what is kept for speed.
+    public List<Difference> differences(Entry entry) {
+        var found = new ArrayList<Difference>();
+        entry.columns()
+                .forEach(
+                        (column, values) -> {
+                            var before = value(entry, column, values.before());
+                            var after = value(entry, column, values.after());
+                            if (!SILENT.contains(column) && !before.equals(after)) {
+                                found.add(new Difference(label(entry, column), before, after));
+                            }
+                        });
+        return found;
+    }
+
+    private String value(Entry entry, String column, Optional<String> text) {
+        if (text.isEmpty() || text.get().isBlank()) {
+            return "";
+        }
+        var held = text.get();
+        return switch (column) {
+            case "dam", "sire", "candidate" -> tags.apply(new AnimalId(Long.parseLong(held)));
+            case "place" ->
+                    entry.table().equals("animal") ? places.apply(Long.parseLong(held)) : held;
+            case "sex" -> held.toLowerCase(Locale.ROOT);
+            case "status" -> AnimalWords.status(Status.valueOf(held));
+            case "origin" -> AnimalWords.origin(Origin.How.valueOf(held));
+            case "grams" -> formats.weight(Double.parseDouble(held));
+            case "taken", "complete", "doubted" -> held.equals("1") ? "yes" : "no";
+            case "hatched", "made_on", "acquired", "added_on" ->
+                    held.length() == 10 ? formats.date(LocalDate.parse(held)) : held;
+            default -> held;
+        };
+    }
+
+    private static String label(Entry entry, String column) {
+        return switch (column) {
+            case "origin_from" -> "from";
+            case "acquired" -> "came on";
+            case "written" -> "genes";
+            case "made_on", "added_on" -> "day";
+            case "made_by" -> "by";
+            case "grams" -> "weight";
+            case "complete" -> "in one piece";
+            case "doubted" -> "in doubt";
+            case "candidate" -> "may be the sire";
+            case "place" -> entry.table().equals("animal") ? "place" : "order";
+            default -> column;
+        };
+    }
+}
