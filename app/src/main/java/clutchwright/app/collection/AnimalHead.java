@@ -9,7 +9,7 @@ import java.util.Optional;
 /// Who the page is about.
 ///
 /// @param place room, rack and tub; empty where it lives in none
-/// @param pairings where to see what it gives as a parent; empty where its sex is not known
+/// @param pairing where to see what it gives as a parent; empty where its sex is not known
 public record AnimalHead(
         String path,
         String tag,

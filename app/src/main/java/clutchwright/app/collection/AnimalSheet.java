@@ -46,14 +46,17 @@ record AnimalSheet(Holding holding, Preferring preferring) {
         var keeping = KeepingPart.of(happenings, formats);
         var young = YoungPart.of(tx, holding, knowledge, animal, formats);
         var place = place(tx, animal);
+        var said = statements(tx, knowledge, animal, true, formats);
+        var seen = statements(tx, knowledge, animal, false, formats);
         return new AnimalView(
                 AnimalHead.of(animal, place, facts(knowledge, animal, happenings, young, formats)),
                 animal.species(),
-                GenesPart.of(model, knowledge, animal),
+                GenesPart.of(
+                        model, knowledge, animal, !(said.isEmpty() && seen.isEmpty())),
                 CautionLine.of(model, knowledge.of(animal.id())),
                 PedigreePart.of(model, knowledge, animal, ink),
-                statements(tx, knowledge, animal, true, formats),
-                statements(tx, knowledge, animal, false, formats),
+                said,
+                seen,
                 young,
                 keeping,
                 new Photos(tx)

@@ -26,12 +26,24 @@ public record AnimalView(
         Form form)
         implements View {
 
+    private static final int RECENT = 8;
+
     public AnimalView {
         cautions = List.copyOf(cautions);
         said = List.copyOf(said);
         seen = List.copyOf(seen);
         photos = List.copyOf(photos);
         history = List.copyOf(history);
+    }
+
+    /// The newest changes.
+    public List<ChangeLine> recent() {
+        return history.subList(0, Math.min(RECENT, history.size()));
+    }
+
+    /// All changes before those.
+    public List<ChangeLine> earlier() {
+        return history.subList(Math.min(RECENT, history.size()), history.size());
     }
 
     @Override

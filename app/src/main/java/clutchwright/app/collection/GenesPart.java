@@ -30,7 +30,9 @@ public record GenesPart(Markup line, Markup strands, List<Why> why) {
     /// @param doubtful whether records contradict each other there
     public record Why(String figure, String gene, String sentence, boolean doubtful) {}
 
-    static GenesPart of(GeneticModel model, Knowledge knowledge, Animal animal) {
+    /// @param lookedAt whether anything was said or seen of the animal itself
+    static GenesPart of(
+            GeneticModel model, Knowledge knowledge, Animal animal, boolean lookedAt) {
         var held = knowledge.of(animal.id());
         var why = new ArrayList<Why>();
         held.loci()
@@ -43,13 +45,7 @@ public record GenesPart(Markup line, Markup strands, List<Why> why) {
                                             .theCertain()
                                             .filter(Phenotype::visible);
                             look.ifPresent(
-                                    seen ->
-                                            why.add(
-                                                    why(
-                                                            "shows",
-                                                            seen.name(),
-                                                            at.basis(),
-                                                            "")));
+                                    seen -> why.add(whyShown(seen, at.basis(), lookedAt)));
                             for (var allele : map.locus().alleles()) {
                                 var chance = held.chanceOfCarrying(allele);
                                 if (!allele.isWild()
@@ -69,6 +65,16 @@ public record GenesPart(Markup line, Markup strands, List<Why> why) {
                 GeneLineMarkup.of(model, held).line(), Strands.of(held).large(), why);
     }
 
+    private static Why whyShown(Phenotype look, Basis basis, boolean lookedAt) {
+        return new Why(
+                "shows",
+                look.name(),
+                basis == Basis.PARENTS && lookedAt
+                        ? "It was seen, and its parents can give it."
+                        : BasisWords.of(basis),
+                BasisWords.isContradicted(basis));
+    }
+
     private static Why why(String figure, String gene, Basis basis, String parents) {
         return new Why(
                 figure,
@@ -82,17 +88,24 @@ public record GenesPart(Markup line, Markup strands, List<Why> why) {
         var words = new ArrayList<String>();
         animal.parentage()
                 .dams()
-                .forEach(dam -> words.add("dam " + has(knowledge, dam, allele)));
+                .forEach(dam -> words.add("the dam " + has(knowledge, dam, allele)));
         animal.parentage()
                 .sires()
-                .forEach(sire -> words.add("sire " + has(knowledge, sire, allele)));
-        return words.isEmpty() ? "" : " Carried by: " + String.join(", ", words) + ".";
+                .forEach(sire -> words.add("the sire " + has(knowledge, sire, allele)));
+        return words.isEmpty()
+                ? ""
+                : " Of the parents " + String.join(", ", words) + ".";
     }
 
     private static String has(
             Knowledge knowledge, AnimalId parent, Allele allele) {
         var chance = knowledge.of(parent).chanceOfCarrying(allele);
-        return knowledge.find(parent).map(found -> found.tag().value()).orElse("")
-                + (chance.isNone() ? " no" : " " + Chances.fraction(chance));
+        var tag = knowledge.find(parent).map(found -> found.tag().value()).orElse("");
+        if (chance.isNone()) {
+            return tag + " has none";
+        }
+        return chance.isWhole()
+                ? tag + " has it for certain"
+                : tag + " has it at " + Chances.fraction(chance);
     }
 }

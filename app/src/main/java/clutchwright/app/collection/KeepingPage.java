@@ -45,6 +45,7 @@ public class KeepingPage {
         var weight = fields.number("weight", 0.1, 200_000);
         return save(
                 id,
+                form,
                 fields.into(
                         () ->
                                 new Doing(
@@ -65,6 +66,7 @@ public class KeepingPage {
         var taken = !form.text("taken").equals("no");
         return save(
                 id,
+                form,
                 fields.into(
                         () ->
                                 new Doing(
@@ -86,6 +88,7 @@ public class KeepingPage {
         var complete = !form.text("complete").equals("no");
         return save(
                 id,
+                form,
                 fields.into(
                         () ->
                                 new Doing(
@@ -106,6 +109,7 @@ public class KeepingPage {
         var note = fields.text("note", "Write what you noticed.");
         return save(
                 id,
+                form,
                 fields.into(
                         () ->
                                 new Doing(
@@ -140,15 +144,15 @@ public class KeepingPage {
                 && Long.toString(happening.id()).equals(form.text("row"));
     }
 
-    private Reply save(long id, Entry<Doing> entry) {
+    private Reply save(long id, Form form, Entry<Doing> entry) {
         var animal = new AnimalId(id);
         return switch (entry) {
-            case Entry.Understood<Doing>(var doing) -> save(animal, doing);
+            case Entry.Understood<Doing>(var doing) -> save(animal, form, doing);
             case Entry.Faulty<Doing>(var faulty) -> again(animal, faulty);
         };
     }
 
-    private Reply save(AnimalId animal, Doing doing) {
+    private Reply save(AnimalId animal, Form form, Doing doing) {
         var tag = tag(animal);
         var written =
                 Written.<Edit<? extends Happening>>to(
@@ -164,7 +168,7 @@ public class KeepingPage {
                             animal,
                             new Problems(holding, preferring)
                                     .beside(
-                                            Form.EMPTY,
+                                            form,
                                             problems,
                                             problem -> field(ProblemWords.fieldOf(problem))));
         };

@@ -33,24 +33,29 @@ final class WeightCourse {
         svg.raw("<path class=\"course-line\" d=\"");
         for (int i = 0; i < weighings.size(); i++) {
             var at = weighings.get(i);
-            svg.raw(i == 0 ? "M%.1f %.1f" : "L%.1f %.1f", x(at, weighings), y(at, weighings));
+            svg.raw(i == 0 ? "M%.1f %.1f" : "L%.1f %.1f", x(i, weighings), y(at, weighings));
         }
         svg.raw("\"/>");
-        for (var at : weighings) {
+        for (int i = 0; i < weighings.size(); i++) {
+            var at = weighings.get(i);
             svg.raw(
                     "<circle class=\"course-dot\" cx=\"%.1f\" cy=\"%.1f\" r=\"2.4\"><title>%s</title>"
                             + "</circle>",
-                    x(at, weighings),
+                    x(i, weighings),
                     y(at, weighings),
                     formats.weight(at.grams()) + ", " + formats.date(at.on()));
         }
         return svg.raw("</svg>");
     }
 
-    private static double x(Weighing at, List<Weighing> all) {
+    private static double x(int place, List<Weighing> all) {
         double from = all.getFirst().on().toEpochDay();
         double to = all.getLast().on().toEpochDay();
-        var share = to > from ? (at.on().toEpochDay() - from) / (to - from) : 0.5;
+        // All on one day: side by side, in the order in which they were taken.
+        var share =
+                to > from
+                        ? (all.get(place).on().toEpochDay() - from) / (to - from)
+                        : (double) place / (all.size() - 1);
         return EDGE + share * (WIDTH - 2 * EDGE);
     }
 

@@ -46,7 +46,7 @@ public record PedigreeDrawing(Slot subject) {
     public Markup draw() {
         var svg = new Markup();
         svg.raw(
-                "<svg class=\"pedigree\" viewBox=\"0 0 %.0f 226\" role=\"img\" aria-label=\"%s\">",
+                "<svg class=\"pedigree\" viewBox=\"0 0 %.0f 226\" role=\"group\" aria-label=\"%s\">",
                 WIDTH, "pedigree: " + inWords(subject));
         lines(svg, subject, WIDTH / 2, WIDTH / 4, 2);
         symbols(svg, subject, WIDTH / 2, WIDTH / 4, 2);
