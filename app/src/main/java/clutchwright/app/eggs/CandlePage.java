@@ -93,7 +93,8 @@ public class CandlePage {
                                                 looked.finding(),
                                                 looked.notes()));
         return switch (written.result()) {
-            case Edit.Saved<Egg> _ -> written.going(next(found, number, looked), said(number, looked));
+            case Edit.Saved<Egg> _ ->
+                    written.going(next(found, number, looked), said(number, looked));
             case Edit.Stale<Egg> _ ->
                     Reply.conflict("Somebody else has marked egg %d.".formatted(number));
             case Edit.Refused<Egg>(var problems) -> {
@@ -123,9 +124,7 @@ public class CandlePage {
 
     private static String said(int number, Looked looked) {
         return "Egg %d %s."
-                .formatted(
-                        number,
-                        new EggDeed.Candle(looked.finding(), looked.on(), "").what());
+                .formatted(number, new EggDeed.Candle(looked.finding(), looked.on(), "").what());
     }
 
     /// The waiting eggs after that one that were not looked at on that day.

@@ -144,11 +144,9 @@ public class ClutchEditPage {
                 : answer(clutch, merged(clutch, form), written, "");
     }
 
-    private Reply answer(
-            Clutch clutch, Form form, Written<Edit<Clutch>> written, String sentence) {
+    private Reply answer(Clutch clutch, Form form, Written<Edit<Clutch>> written, String sentence) {
         return switch (written.result()) {
-            case Edit.Saved<Clutch> _ ->
-                    written.going("/eggs/" + clutch.id().value(), sentence);
+            case Edit.Saved<Clutch> _ -> written.going("/eggs/" + clutch.id().value(), sentence);
             case Edit.Stale<Clutch> _ ->
                     Reply.conflict(
                             "Somebody else has changed clutch %s in the meantime."
@@ -159,8 +157,7 @@ public class ClutchEditPage {
 
     private Reply refused(Clutch clutch, Form form, List<Problem> problems) {
         var words =
-                new ProblemWords(
-                        id -> Tags.of(holding, id), new Formats(preferring.preferences()));
+                new ProblemWords(id -> Tags.of(holding, id), new Formats(preferring.preferences()));
         if (problems.stream().allMatch(Problem::isQuestion)) {
             return Reply.faulty(
                     view(
@@ -173,8 +170,7 @@ public class ClutchEditPage {
             if (!problem.isQuestion()) {
                 faulty =
                         faulty.withFault(
-                                LayingForm.place(ProblemWords.fieldOf(problem)),
-                                words.of(problem));
+                                LayingForm.place(ProblemWords.fieldOf(problem)), words.of(problem));
             }
         }
         return Reply.faulty(view(clutch, faulty, ""));

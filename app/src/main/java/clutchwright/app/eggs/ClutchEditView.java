@@ -9,8 +9,7 @@ import java.util.Optional;
 /// What was written down of a clutch as a whole, to be changed.
 ///
 /// @param asks what must be confirmed first; empty where nothing is asked
-public record ClutchEditView(Clutch clutch, Couple couple, Form form, String asks)
-        implements View {
+public record ClutchEditView(Clutch clutch, Couple couple, Form form, String asks) implements View {
 
     @Override
     public String template() {

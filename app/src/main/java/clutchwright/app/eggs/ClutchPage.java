@@ -47,8 +47,7 @@ public class ClutchPage {
 
     private Reply mark(ClutchReading found, Form form) {
         return switch (EggDeedForm.read(found.clutch(), form)) {
-            case Entry.Faulty<EggDeedForm>(var faulty) ->
-                    Reply.faulty(found.view(holding, faulty));
+            case Entry.Faulty<EggDeedForm>(var faulty) -> Reply.faulty(found.view(holding, faulty));
             case Entry.Understood<EggDeedForm>(var asked) -> marked(found, form, asked);
         };
     }
@@ -64,9 +63,7 @@ public class ClutchPage {
             case EggDeed.Result.Done(var eggs) ->
                     written.going(
                             "/eggs/" + found.clutch().id().value(),
-                            "%s %s."
-                                    .formatted(
-                                            formats().count(eggs, "egg", "eggs"), what));
+                            "%s %s.".formatted(formats().count(eggs, "egg", "eggs"), what));
             case EggDeed.Result.Refused(var problems) ->
                     Reply.faulty(found.view(holding, withFaults(form, problems)));
             case EggDeed.Result.Stale(var egg) ->

@@ -88,8 +88,7 @@ sealed interface EggDeed {
                     seen.forEach(egg -> edits.add(eggs.candle(egg.id(), on, finding, notes)));
             case Lose(var on, var finding) ->
                     seen.forEach(egg -> edits.add(eggs.lose(egg.id(), egg.version(), on, finding)));
-            case Reopen() ->
-                    seen.forEach(egg -> edits.add(eggs.reopen(egg.id(), egg.version())));
+            case Reopen() -> seen.forEach(egg -> edits.add(eggs.reopen(egg.id(), egg.version())));
             case PutInto put -> {
                 var box = put.box(tx);
                 edits.add(box);

@@ -54,8 +54,7 @@ record EggDeedForm(EggDeed deed, List<EggDeed.Seen> eggs) {
 
     private static Fields.Read<EggDeed> candled(
             Fields fields, Form form, Candling.Finding finding) {
-        return fields.date("on")
-                .map(day -> new EggDeed.Candle(finding, day, form.text("finding")));
+        return fields.date("on").map(day -> new EggDeed.Candle(finding, day, form.text("finding")));
     }
 
     private static Fields.Read<List<EggDeed.Seen>> eggs(Fields fields, Clutch clutch, Form form) {
@@ -69,8 +68,7 @@ record EggDeedForm(EggDeed deed, List<EggDeed.Seen> eggs) {
             if (unboxed.isEmpty()) {
                 return fields.faulty("first", "Every waiting egg of this clutch is in a box.");
             }
-            return fields.whole("first", 1, unboxed.size())
-                    .map(count -> unboxed.subList(0, count));
+            return fields.whole("first", 1, unboxed.size()).map(count -> unboxed.subList(0, count));
         }
         return fields.faulty("eggs", "Tick the eggs first.");
     }

@@ -61,8 +61,7 @@ public class EggsPage {
     }
 
     private static Found found(Transaction tx, int season, List<Integer> seasons) {
-        return new Found(
-                season, seasons, new Clutches(tx).ofSeason(season), new Boxes(tx).all());
+        return new Found(season, seasons, new Clutches(tx).ofSeason(season), new Boxes(tx).all());
     }
 
     private record Found(

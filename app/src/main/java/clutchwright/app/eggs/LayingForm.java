@@ -81,8 +81,7 @@ final class LayingForm {
     }
 
     /// The pairing that the eggs came of, where there is no doubt.
-    private static Optional<Pairing> pairing(
-            Transaction tx, Parentage parentage, LocalDate laid) {
+    private static Optional<Pairing> pairing(Transaction tx, Parentage parentage, LocalDate laid) {
         if (parentage.sires().size() != 1) {
             return Optional.empty();
         }

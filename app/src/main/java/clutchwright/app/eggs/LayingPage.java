@@ -93,20 +93,18 @@ public class LayingPage {
     }
 
     private Reply refused(Form form, List<Problem> problems) {
-        var words = new ProblemWords(id -> Tags.of(holding, id), new Formats(preferring.preferences()));
+        var words =
+                new ProblemWords(id -> Tags.of(holding, id), new Formats(preferring.preferences()));
         if (problems.stream().allMatch(Problem::isQuestion)) {
             return Reply.faulty(
-                    view(
-                            form,
-                            String.join(" ", problems.stream().map(words::of).toList())));
+                    view(form, String.join(" ", problems.stream().map(words::of).toList())));
         }
         var faulty = form;
         for (var problem : problems) {
             if (!problem.isQuestion()) {
                 faulty =
                         faulty.withFault(
-                                LayingForm.place(ProblemWords.fieldOf(problem)),
-                                words.of(problem));
+                                LayingForm.place(ProblemWords.fieldOf(problem)), words.of(problem));
             }
         }
         return Reply.faulty(view(faulty, ""));
@@ -154,8 +152,7 @@ public class LayingPage {
     private List<String> preselected(List<AnimalId> dam) {
         var season = holding.today().getYear();
         var now = pairings(dam).stream().filter(pairing -> pairing.season() == season).toList();
-        var together =
-                now.stream().filter(each -> each.state() != Pairing.State.PLANNED).toList();
+        var together = now.stream().filter(each -> each.state() != Pairing.State.PLANNED).toList();
         return (together.isEmpty() ? now : together)
                 .stream().map(pairing -> pairing.sire().toString()).toList();
     }

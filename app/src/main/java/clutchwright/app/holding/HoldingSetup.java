@@ -1,5 +1,6 @@
 package clutchwright.app.holding;
 
+import clutchwright.app.web.Preferring;
 import clutchwright.records.store.Database;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -14,5 +15,10 @@ class HoldingSetup {
     @Bean
     Holding holding(@Value("${clutchwright.data}") String folder, Clock clock) {
         return new Holding(Database.open(Path.of(folder), clock));
+    }
+
+    @Bean
+    Preferring preferring(Holding holding) {
+        return new PreferringInStore(holding);
     }
 }

@@ -58,7 +58,9 @@ public record EggGlyphs(List<Look> eggs) {
                                 look.name().toLowerCase(Locale.ROOT));
         switch (look) {
             case WAITING, DOUBTFUL -> shell(svg, "egg-shell");
-            case SLUG -> svg.raw("<ellipse class=\"egg-small\" cx=\"9\" cy=\"15\" rx=\"5\" ry=\"6.5\"/>");
+            case SLUG ->
+                    svg.raw(
+                            "<ellipse class=\"egg-small\" cx=\"9\" cy=\"15\" rx=\"5\" ry=\"6.5\"/>");
             case LOST -> {
                 shell(svg, "egg-shell");
                 svg.raw("<path class=\"egg-stroke\" d=\"M3 21L15 4\"/>");
@@ -87,7 +89,8 @@ public record EggGlyphs(List<Look> eggs) {
                         look -> {
                             var count = eggs.stream().filter(look::equals).count();
                             if (count > 0) {
-                                words.add(count + " " + (count > 1 ? look.several() : look.words()));
+                                words.add(
+                                        count + " " + (count > 1 ? look.several() : look.words()));
                             }
                         });
         return words.isEmpty() ? "no eggs" : String.join(", ", words);

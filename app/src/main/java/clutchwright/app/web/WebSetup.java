@@ -1,6 +1,5 @@
 package clutchwright.app.web;
 
-import clutchwright.app.holding.Holding;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import java.time.Clock;
@@ -31,11 +30,6 @@ class WebSetup {
     @Bean
     Clock clock() {
         return Clock.system(ZoneId.systemDefault());
-    }
-
-    @Bean
-    Preferring preferring(Holding holding) {
-        return new PreferringInStore(holding);
     }
 
     @Bean

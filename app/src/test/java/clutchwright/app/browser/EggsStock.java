@@ -5,6 +5,7 @@ import clutchwright.app.holding.LineEntry;
 import clutchwright.app.holding.Written;
 import clutchwright.engine.genetics.Sex;
 import clutchwright.engine.pedigree.AnimalId;
+import clutchwright.engine.pedigree.Parentage;
 import clutchwright.records.animals.Animals;
 import clutchwright.records.animals.Particulars;
 import clutchwright.records.animals.Tag;
@@ -15,7 +16,6 @@ import clutchwright.records.clutches.Laying;
 import clutchwright.records.pairings.Pairings;
 import clutchwright.records.statements.Statements;
 import clutchwright.records.statements.Witness;
-import clutchwright.engine.pedigree.Parentage;
 import java.time.LocalDate;
 import java.util.Optional;
 
@@ -36,12 +36,7 @@ record EggsStock(Holding holding) {
                 "paired",
                 tx ->
                         new Pairings(tx)
-                                .plan(
-                                        holding.today().getYear(),
-                                        dam,
-                                        sire,
-                                        "",
-                                        Questions.ASK)
+                                .plan(holding.today().getYear(), dam, sire, "", Questions.ASK)
                                 .theSaved());
     }
 

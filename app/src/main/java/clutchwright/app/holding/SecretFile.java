@@ -1,4 +1,4 @@
-package clutchwright.app.web;
+package clutchwright.app.holding;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -1,6 +1,6 @@
-package clutchwright.app.web;
+package clutchwright.app.holding;
 
-import clutchwright.app.holding.Holding;
+import clutchwright.app.web.Preferring;
 import clutchwright.app.wording.Preferences;
 import clutchwright.app.wording.Preferences.DateStyle;
 import clutchwright.app.wording.Preferences.Look;
