@@ -53,7 +53,9 @@ class WebSetup {
                 "eggs.css",
                 "eggs.js",
                 "icon.svg",
-                "vendor/htmx-2.0.10.min.js");
+                "vendor/htmx-2.0.10.min.js",
+                "season.css",
+                "season.js");
     }
 
     @Bean

@@ -86,6 +86,15 @@ public abstract class Browsing {
 
     /// Goes on with a fresh window of another size.
     protected void use(Device device) {
+        use(device, true);
+    }
+
+    /// Goes on with a fresh window in which no script runs.
+    protected void useWithoutScript() {
+        use(Device.DESK, false);
+    }
+
+    private void use(Device device, boolean script) {
         if (window != null) {
             window.close();
         }
@@ -95,6 +104,7 @@ public abstract class Browsing {
                                 new Browser.NewContextOptions()
                                         .setViewportSize(device.width, device.height)
                                         .setHasTouch(device == Device.PHONE)
+                                        .setJavaScriptEnabled(script)
                                         .setReducedMotion(ReducedMotion.REDUCE)
                                         .setLocale("en-GB"));
         page = window.newPage();

@@ -1,0 +1,23 @@
+// A number and a slider that say the same: <input type="range" data-sets="id of a number field">.
+// The slider is hidden where this file does not run, since only the number is sent.
+(() => {
+  "use strict";
+
+  const number = (slider) => document.getElementById(slider.dataset.sets);
+
+  for (const slider of document.querySelectorAll("input[data-sets]")) {
+    slider.hidden = false;
+    slider.value = number(slider).value;
+  }
+
+  document.addEventListener("input", (event) => {
+    if (event.target.dataset.sets) {
+      number(event.target).value = event.target.value;
+    }
+    for (const slider of document.querySelectorAll("input[data-sets]")) {
+      if (number(slider) === event.target) {
+        slider.value = event.target.value;
+      }
+    }
+  });
+})();
