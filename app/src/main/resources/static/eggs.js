@@ -29,4 +29,38 @@
       keyed.click();
     }
   });
+
+  // Groups and forms are two ways to say the same: each follows the other. Before others hear of
+  // the change, so that what is read back is what is seen.
+  const forms = () => [...document.querySelectorAll("input[name=shows]")];
+  const radio = (value) => document.querySelector(`input[name=seen][value="${CSS.escape(value)}"]`);
+  document.addEventListener("change", (event) => {
+    const input = event.target;
+    if (input.name === "seen" && input.dataset.forms !== undefined) {
+      const shown = input.dataset.forms.split(";");
+      forms().forEach((form) => { form.checked = shown.includes(form.value); });
+    }
+    if (input.name === "shows") {
+      if (input.checked) {
+        forms()
+          .filter((form) => form !== input && form.dataset.locus === input.dataset.locus)
+          .forEach((form) => { form.checked = false; });
+      }
+      const shown = forms().filter((form) => form.checked).map((form) => form.value).sort().join(";");
+      const group = [...document.querySelectorAll("input[name=seen][data-forms]")]
+        .find((one) => one.dataset.forms.split(";").sort().join(";") === shown);
+      (group || radio("ticked")).checked = true;
+    }
+  }, true);
+  document.addEventListener("input", (event) => {
+    if (event.target.name === "other" && event.target.value.trim() !== "") {
+      radio("ticked").checked = true;
+    }
+  }, true);
+
+  document.addEventListener("click", (event) => {
+    if (event.target.closest("[data-print]")) {
+      window.print();
+    }
+  });
 })();

@@ -62,8 +62,12 @@ public class ClutchPage {
         return switch (written.result()) {
             case EggDeed.Result.Done(var eggs) ->
                     written.going(
-                            "/eggs/" + found.clutch().id().value(),
-                            "%s %s.".formatted(formats().count(eggs, "egg", "eggs"), what));
+                            "/eggs/"
+                                    + found.clutch().id().value()
+                                    + (form.text("back").equals("hatch") ? "/hatch" : ""),
+                            "%s %s."
+                                    .formatted(
+                                            formats().count(eggs, "egg", "eggs"), what));
             case EggDeed.Result.Refused(var problems) ->
                     Reply.faulty(found.view(holding, withFaults(form, problems)));
             case EggDeed.Result.Stale(var egg) ->

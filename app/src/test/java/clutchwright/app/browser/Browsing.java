@@ -177,10 +177,12 @@ public abstract class Browsing {
                 + rule.getNodes().stream().map(node -> "\n  " + node.getHtml()).toList();
     }
 
-    /// A page that a test asks for though it is not there, or refuses a form, is logged by the
-    /// browser as well; that is no fault.
+    /// A page that a test asks for though it is not there, or refuses a form, is logged as well, as
+    /// is a live piece that was still on its way when the page was left; that is no fault.
     private static boolean isExpected(String text) {
-        return text.startsWith("Failed to load resource: the server responded with a status of 4");
+        return text.startsWith("Failed to load resource: the server responded with a status of 4")
+                || text.startsWith("htmx:sendAbort")
+                || text.startsWith("htmx:afterRequest");
     }
 
     private House house() {

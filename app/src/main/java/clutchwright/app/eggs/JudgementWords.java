@@ -1,0 +1,36 @@
+package clutchwright.app.eggs;
+
+import clutchwright.app.wording.Chances;
+import clutchwright.engine.genetics.Sex;
+
+/// Judgements as sentences.
+final class JudgementWords {
+
+    private JudgementWords() {}
+
+    static String of(Judgement judgement) {
+        return switch (judgement) {
+            case Judgement.Usual(var guess) ->
+                    "%s of what hatches from these parents."
+                            .formatted(Chances.fraction(guess.chance()));
+            case Judgement.Rare(var guess, var asUnlikely) ->
+                    "Seldom: %s. Only %s of hatchlings are as unlikely. Look twice."
+                            .formatted(
+                                    Chances.percent(guess.chance().value()),
+                                    Chances.percent(asUnlikely.value()));
+            case Judgement.WrongSex(_, var sex) ->
+                    "These parents give such young, but as recorded never a %s. A misread sex, or a crossing over that is not in the catalogue."
+                            .formatted(of(sex));
+            case Judgement.Impossible() ->
+                    "Not possible from these parents as recorded: a wrong sire, a misread or a hidden carrier. It can be saved all the same.";
+            case Judgement.Unjudged() -> "";
+        };
+    }
+
+    private static String of(Sex sex) {
+        return switch (sex) {
+            case FEMALE -> "female";
+            case MALE -> "male";
+        };
+    }
+}
