@@ -3,15 +3,11 @@ package clutchwright.engine.notation;
 import clutchwright.engine.catalogue.Catalogue;
 import clutchwright.engine.catalogue.Meaning;
 import clutchwright.engine.notation.Mention.Asked;
-import clutchwright.engine.notation.Mention.Link;
 import clutchwright.engine.notation.Reading.Fault.FaultKind;
 import clutchwright.engine.notation.Reading.Part.PartKind;
-import clutchwright.engine.notation.Said.PhaseWord;
 import clutchwright.engine.notation.Said.Span;
 import clutchwright.engine.notation.StatusWords.Run;
 import clutchwright.engine.notation.Token.Kind;
-import clutchwright.engine.probability.Fraction;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,54 +16,46 @@ import java.util.Optional;
 /// `het` governs every following name until a new percentage, a new status word or the end.
 final class Grammar {
 
+    private static final int WORDS_THAT_SETTLE = 4;
+
     private final Catalogue catalogue;
-    private final Names names;
-    private final UnknownWords unknown;
-    private final List<Token> tokens;
     private final Said said;
-
-    private int at;
-    private Optional<HetStatus> governing = Optional.empty();
-    private boolean fresh;
-    private Asked asked = Asked.PLAIN;
-    private boolean doubt;
-    private Link link = Link.NONE;
-    private Optional<Span> waiting = Optional.empty();
-
-    /// Where a parenthesis that was found to be no note ends in the text.
-    private int noNoteBefore;
-
-    /// Index of the token after the last name; above the number of tokens where there is none.
-    private int afterName = Integer.MAX_VALUE;
+    private final Cursor cursor;
+    private final Governing governing;
+    private final AnimalWords animals;
+    private final KeptWords kept;
+    private final UnknownWords unknown;
 
     private Grammar(Catalogue catalogue, String text, int from, int to) {
         this.catalogue = catalogue;
-        this.names = new Names(catalogue);
-        this.tokens = new ArrayList<>(Tokens.of(text, from, to));
         this.said = new Said(text);
-        this.unknown = new UnknownWords(catalogue, names, said);
+        this.cursor = new Cursor(catalogue, text, from, to);
+        this.governing = new Governing(said);
+        this.animals = new AnimalWords(cursor, said);
+        this.kept = new KeptWords(cursor, said);
+        this.unknown = new UnknownWords(catalogue, cursor.names, said);
     }
 
     static Said read(Catalogue catalogue, String text, int from, int to) {
         var grammar = new Grammar(catalogue, text, from, to);
-        while (grammar.at < grammar.tokens.size()) {
+        while (!grammar.cursor.isAtEnd()) {
             grammar.next();
         }
-        grammar.finish();
+        grammar.governing.finish();
         return grammar.said;
     }
 
     private void next() {
-        var token = tokens.get(at);
-        var match = names.longest(said.text, tokens, at);
+        var token = cursor.token();
+        var match = cursor.longestName(cursor.at);
         if (match.isPresent() && (match.get().severalWords() || !isStatusWord(token))) {
             name(match.get());
             return;
         }
-        if (isMoreExact(at)) {
+        if (settlesTheLine()) {
             return;
         }
-        var run = StatusWords.at(names, said.text, tokens, at);
+        var run = StatusWords.at(cursor.names, said.text, cursor.tokens, cursor.at);
         if (run.isPresent()) {
             status(run.get());
             return;
@@ -75,23 +63,17 @@ final class Grammar {
         switch (token.kind()) {
             case WORD -> word(token);
             case NUMBER, DOTTED -> number(token);
-            case OPEN -> open();
-            case MALE -> sex(token, Role.MALE);
-            case FEMALE -> sex(token, Role.FEMALE);
+            case OPEN -> kept.open();
+            case MALE -> animals.sex(true);
+            case FEMALE -> animals.sex(false);
             case DOUBT -> doubtSign(token);
-            case QUOTED -> {
-                said.remark(token.start(), token.end(), token.text());
-                at++;
-            }
-            case TIMES, STRANGE -> {
-                unknown.strange(token);
-                at++;
-            }
+            case QUOTED -> kept.token();
+            case TIMES, STRANGE -> strange(token);
             case PERCENT -> {
                 said.fault(FaultKind.BAD_CHANCE, token.start(), token.end(), List.of());
-                at++;
+                cursor.at++;
             }
-            case COMMA, SLASH, JOIN, PLUS, AND, CLOSE, ABOUT -> at++;
+            case COMMA, SLASH, JOIN, PLUS, AND, CLOSE, ABOUT -> cursor.at++;
         }
     }
 
@@ -101,57 +83,29 @@ final class Grammar {
     }
 
     private void name(Names.Match match) {
-        var first = tokens.get(at);
-        int end = tokens.get(match.next() - 1).end();
+        var first = cursor.token();
+        int end = cursor.tokens.get(match.next() - 1).end();
         if (match.meaning() instanceof Meaning.OfRemark(var name, var _)) {
             said.remark(first.start(), end, name);
-            at = match.next();
+            cursor.at = match.next();
             return;
         }
-        if (first.role() == Role.HET && !isNumberBefore()) {
-            // A name such as Het Red Axanthic: here the word is no status.
-            governing = Optional.empty();
+        if (first.role() == Role.HET) {
+            governing.nameWithHet();
         }
         if (isTheSameAgain(match.meaning())) {
             said.mentions.add(said.mentions.removeLast().twice(end));
         } else {
-            said.mentions.add(mention(match.meaning(), first.start(), end));
+            said.mentions.add(
+                    governing.mention(match.meaning(), first.start(), end, cursor.isTied()));
         }
-        if (governing.filter(status -> !status.worded).isPresent()
-                && !staysCarried(match.meaning())) {
-            governing = Optional.empty();
-        }
-        fresh = false;
-        asked = Asked.PLAIN;
-        doubt = false;
-        link = Link.NONE;
-        waiting = Optional.empty();
-        at = match.next();
-        afterName = at;
+        governing.nameIsSaid(isHiddenAllele(match.meaning()));
+        cursor.passName(match.next());
     }
 
-    /// A number without the word `het` goes on to govern names only after one that is carried.
-    private boolean staysCarried(Meaning meaning) {
-        return asked == Asked.PLAIN
-                && meaning instanceof Meaning.OfAllele(var _, var allele)
+    private boolean isHiddenAllele(Meaning meaning) {
+        return meaning instanceof Meaning.OfAllele(var _, var allele)
                 && !Choice.showsAlone(allele, catalogue.model().theLocus(allele.locus()));
-    }
-
-    private Mention mention(Meaning meaning, int start, int end) {
-        var joint = link == Link.OR ? Link.OR : isTied() ? Link.TIED : Link.NONE;
-        boolean inherits = joint != Link.NONE && !doubt;
-        boolean doubtful = doubt || (inherits && said.mentions.getLast().doubtful());
-        var chance = inherits ? said.mentions.getLast().chance() : Optional.<Fraction>empty();
-        boolean direct = fresh || (inherits && said.mentions.getLast().direct());
-        boolean visual = inherits && said.mentions.getLast().asked() == Asked.VISUAL;
-        var word = visual && asked == Asked.PLAIN ? Asked.VISUAL : asked;
-        var het = inherits ? said.mentions.getLast().het() : governing;
-        het.ifPresent(status -> status.governs = true);
-        return new Mention(start, end, meaning, word, het, direct, doubtful, chance, joint);
-    }
-
-    private boolean isTied() {
-        return afterName == at - 1 && tokens.get(at - 1).is(Kind.SLASH);
     }
 
     /// `Pastel Pastel`, `Pastel/Pastel`.
@@ -160,77 +114,47 @@ final class Grammar {
             return false;
         }
         var last = said.mentions.getLast();
-        boolean follows = afterName == at || isTied() || isGlued();
-        return follows
-                && asked == Asked.PLAIN
+        return cursor.isBesideName()
+                && governing.isSilent()
                 && last.asked() == Asked.PLAIN
-                && governing.isEmpty()
                 && last.het().isEmpty()
-                && !doubt
-                && link == Link.NONE
                 && last.meaning().equals(meaning);
     }
 
-    private boolean isGlued() {
-        return afterName == at - 1 && tokens.get(at - 1).is(Kind.JOIN);
-    }
-
-    private boolean followsName(int index) {
-        return !said.mentions.isEmpty()
-                && (afterName == index
-                        || (afterName == index - 1 && tokens.get(index - 1).is(Kind.OPEN)));
-    }
-
     private void status(Run run) {
-        var first = tokens.get(at);
-        int end = tokens.get(run.next() - 1).end();
-        if (splitsAhead(run.next())) {
+        if (cursor.splitUnknown(run.next())) {
             return;
         }
-        int start = at;
-        at = run.next();
-        run.badChances()
-                .forEach(
-                        span ->
-                                said.fault(
-                                        FaultKind.BAD_CHANCE, span.start(), span.end(), List.of()));
+        var first = cursor.token();
+        int end = cursor.tokens.get(run.next() - 1).end();
+        int start = cursor.at;
+        cursor.at = run.next();
+        for (var span : run.badChances()) {
+            said.fault(FaultKind.BAD_CHANCE, span.start(), span.end(), List.of());
+        }
         if (run.negative()) {
-            negative(first);
+            governing.endHets();
+            kept.negative(first);
             return;
         }
         said.statusWord(first.start(), end);
         if (run.contradicts()) {
             said.fault(FaultKind.CONTRADICTION, first.start(), end, List.of());
         }
-        boolean inParentheses = start > 0 && tokens.get(start - 1).is(Kind.OPEN);
-        boolean nothingAfter =
-                at >= tokens.size()
-                        || tokens.get(at).is(Kind.COMMA)
-                        || tokens.get(at).is(Kind.CLOSE);
-        if (nothingAfter && followsName(start) && (inParentheses || !run.het())) {
+        boolean inParentheses = cursor.is(start - 1, Kind.OPEN);
+        if (nothingAfter() && cursor.followsName(start) && (inParentheses || !run.het())) {
             backwards(run, first.start(), end);
         } else if (run.het() || run.hasNumber()) {
-            forwards(run, first.start(), end);
+            governing.begin(run, first.start(), end);
         } else if (run.possible()) {
-            doubt = true;
-            waiting = Optional.of(new Span(first.start(), end));
+            governing.doubt(first.start(), end);
         }
     }
 
-    /// `66% hetPied`: the glued word may go on with the status.
-    private boolean splitsAhead(int index) {
-        if (index >= tokens.size()
-                || !tokens.get(index).is(Kind.WORD)
-                || tokens.get(index).role() != Role.NONE
-                || names.longest(said.text, tokens, index).isPresent()) {
-            return false;
-        }
-        var parts = names.split(tokens.get(index));
-        if (!parts.isEmpty()) {
-            tokens.remove(index);
-            tokens.addAll(index, parts);
-        }
-        return !parts.isEmpty();
+    private boolean nothingAfter() {
+        return cursor.isAtEnd()
+                || cursor.is(cursor.at, Kind.COMMA)
+                || cursor.is(cursor.at, Kind.CLOSE);
     }
 
     /// `Clown (66% het)`, `het Clown 66%`, `Enchi maybe`.
@@ -254,78 +178,28 @@ final class Grammar {
         }
     }
 
-    private void forwards(Run run, int start, int end) {
-        var status = run.status(start, end);
-        if (!run.het() && governing.isPresent()) {
-            status.worded = governing.get().worded;
-        }
-        said.statuses.add(status);
-        governing = Optional.of(status);
-        fresh = true;
-        asked = Asked.PLAIN;
-        doubt = false;
-        link = Link.NONE;
-    }
-
-    /// `neg Clown`: nothing that an animal shows or carries; the words are kept.
-    private void negative(Token first) {
-        int end = tokens.get(at - 1).end();
-        boolean found = false;
-        governing = Optional.empty();
-        while (at < tokens.size() && tokens.get(at).role() == Role.FOR) {
-            at++;
-        }
-        while (at < tokens.size()) {
-            var match = names.longest(said.text, tokens, at);
-            if (match.isEmpty()) {
-                break;
-            }
-            found = true;
-            at = match.get().next();
-            end = tokens.get(at - 1).end();
-            boolean goesOn =
-                    at + 1 < tokens.size()
-                            && (tokens.get(at).is(Kind.SLASH)
-                                    || tokens.get(at).is(Kind.AND)
-                                    || tokens.get(at).role() == Role.AND);
-            if (!goesOn) {
-                break;
-            }
-            at++;
-        }
-        if (found) {
-            said.remark(first.start(), end, said.text.substring(first.start(), end));
-        } else {
-            said.fault(FaultKind.NOTHING_FOLLOWS, first.start(), end, List.of());
-        }
-    }
-
     private void word(Token token) {
         switch (token.role()) {
             case SUPER -> ask(token, Asked.SUPER);
             case HOMOZYGOUS -> ask(token, Asked.TWO_COPIES);
             case VISUAL -> ask(token, Asked.VISUAL);
-            case MALE, FEMALE -> sexOrPhase(token);
-            case UNSEXED -> {
-                animals(token, new Genes.Group(0, 0, 1), false);
-                at++;
-            }
-            case MALE_MAKER, FEMALE_MAKER -> {
-                phase(token.start(), token.end(), token.role() == Role.MALE_MAKER);
-                at++;
-            }
-            case NORMAL -> normal(token, token);
+            case MALE, FEMALE -> animals.sexOrPhase();
+            case UNSEXED -> animals.unsexed();
+            case MALE_MAKER -> animals.phase(true);
+            case FEMALE_MAKER -> animals.phase(false);
+            case NORMAL -> normal(token, cursor.at);
             case WILD -> wild(token);
             case OR -> {
-                link = said.mentions.isEmpty() ? Link.NONE : Link.OR;
-                at++;
+                governing.or();
+                cursor.at++;
             }
-            case AND, FOR -> at++;
-            case ORIGIN -> {
-                said.remark(token.start(), token.end(), token.text());
-                at++;
+            case AND, FOR -> cursor.at++;
+            case ORIGIN -> kept.token();
+            case LINE -> {
+                if (!kept.line()) {
+                    splitOrReport();
+                }
             }
-            case LINE -> line(token);
             case NONE,
                     HET,
                     POSSIBLE_HET,
@@ -338,166 +212,88 @@ final class Grammar {
                     TYPE,
                     MAKER,
                     TIMES ->
-                    splitOrReport(token);
+                    splitOrReport();
         }
     }
 
-    private void splitOrReport(Token token) {
-        var parts = names.split(token);
-        if (parts.isEmpty()) {
-            at = unknown.report(tokens, at, afterName);
-        } else {
-            tokens.remove(at);
-            tokens.addAll(at, parts);
+    private void splitOrReport() {
+        if (!cursor.split(cursor.at)) {
+            cursor.at = unknown.report(cursor.tokens, cursor.at, cursor.afterName());
         }
     }
 
     private void ask(Token token, Asked how) {
         said.statusWord(token.start(), token.end());
-        // A number before it (66% super) speaks of doubt about what shows, not of a het.
-        if (!isNumberBefore()) {
-            governing = Optional.empty();
-        }
-        asked = how;
-        waiting = Optional.of(new Span(token.start(), token.end()));
-        at++;
-    }
-
-    private boolean isNumberBefore() {
-        return fresh && governing.filter(status -> !status.worded).isPresent();
+        governing.ask(token, how);
+        cursor.at++;
     }
 
     private void wild(Token token) {
-        int after = at + 1 < tokens.size() && tokens.get(at + 1).is(Kind.JOIN) ? at + 2 : at + 1;
-        if (after < tokens.size() && tokens.get(after).role() == Role.TYPE) {
-            at = after;
-            normal(token, tokens.get(after));
+        int after = cursor.afterHyphen();
+        if (cursor.isRole(after, Role.TYPE)) {
+            normal(token, after);
         } else {
-            splitOrReport(token);
+            splitOrReport();
         }
     }
 
-    private void normal(Token first, Token last) {
-        said.normals.add(new Span(first.start(), last.end()));
-        said.part(PartKind.SHOWS, first.start(), last.end(), "Normal");
-        at++;
-    }
-
-    private void sexOrPhase(Token token) {
-        int after = at + 1 < tokens.size() && tokens.get(at + 1).is(Kind.JOIN) ? at + 2 : at + 1;
-        if (after < tokens.size() && tokens.get(after).role() == Role.MAKER) {
-            phase(token.start(), tokens.get(after).end(), token.role() == Role.MALE);
-            at = after + 1;
-        } else {
-            sex(token, token.role());
-        }
-    }
-
-    private void sex(Token token, Role sex) {
-        boolean male = sex == Role.MALE;
-        animals(token, new Genes.Group(male ? 1 : 0, male ? 0 : 1, 0), false);
-        at++;
-    }
-
-    private void phase(int start, int end, boolean maleMaker) {
-        said.phases.add(new PhaseWord(new Span(start, end), maleMaker));
-        said.statusWord(start, end);
+    private void normal(Token first, int last) {
+        int end = cursor.tokens.get(last).end();
+        said.normals.add(new Span(first.start(), end));
+        said.part(PartKind.SHOWS, first.start(), end, "Normal");
+        cursor.at = last + 1;
     }
 
     private void number(Token token) {
-        if (token.is(Kind.DOTTED)) {
-            GroupCounts.of(token.text())
-                    .ifPresentOrElse(
-                            group -> animals(token, group, true), () -> unknown.strange(token));
-        } else if (token.text().matches("(19|20)\\d\\d")) {
-            said.remark(token.start(), token.end(), token.text());
-        } else {
-            unknown.strange(token);
+        boolean year = token.text().matches("(19|20)\\d\\d");
+        if (year) {
+            kept.token();
+        } else if (token.is(Kind.NUMBER) || !animals.counts()) {
+            strange(token);
         }
-        at++;
     }
 
-    private void animals(Token token, Genes.Group group, boolean counted) {
-        said.part(PartKind.ANIMALS, token.start(), token.end(), GroupCounts.write(group));
-        var before = said.group;
-        boolean agrees =
-                before.isEmpty()
-                        || ((counted && said.groupCounted)
-                                ? before.get().equals(group)
-                                : before.get().sexOfAll().equals(group.sexOfAll()));
-        if (!agrees) {
-            said.fault(
-                    FaultKind.CONTRADICTION,
-                    token.start(),
-                    token.end(),
-                    List.of(GroupCounts.write(before.orElse(group))));
-        } else if (counted || before.isEmpty()) {
-            said.group = Optional.of(group);
-            said.groupCounted |= counted;
-        }
+    private void strange(Token token) {
+        unknown.strange(token);
+        cursor.at++;
     }
 
     private void doubtSign(Token token) {
-        at++;
+        int here = cursor.at;
         said.statusWord(token.start(), token.end());
-        if (followsName(at - 1) || isDoubtAlready(at - 1)) {
+        if (cursor.followsName(here)) {
             var last = said.mentions.removeLast();
             said.mentions.add(last.doubted(last.chance()));
-            afterName = at;
+            cursor.passName(here + 1);
         } else {
-            doubt = true;
-            waiting = Optional.of(new Span(token.start(), token.end()));
-        }
-    }
-
-    private boolean isDoubtAlready(int index) {
-        return !said.mentions.isEmpty() && index > 0 && tokens.get(index - 1).is(Kind.DOUBT);
-    }
-
-    private void open() {
-        if (tokens.get(at).start() < noNoteBefore) {
-            at++;
-            return;
-        }
-        int close = Parentheses.close(tokens, at);
-        noNoteBefore = tokens.get(close - 1).end();
-        if (Parentheses.isNote(tokens.subList(at + 1, close), names, said.text)) {
-            var first = tokens.get(at + 1);
-            var last = tokens.get(close - 1);
-            int end = close < tokens.size() ? tokens.get(close).end() : last.end();
-            said.remark(
-                    tokens.get(at).start(), end, said.text.substring(first.start(), last.end()));
-            said.notesInParentheses.add(new Span(first.start(), last.end()));
-            at = Math.min(close + 1, tokens.size());
-        } else {
-            at++;
+            governing.doubt(token.start(), token.end());
+            cursor.at++;
         }
     }
 
     /// `Axanthic (line tag 2)`, `Axanthic line 2`: the words after an open name settle it.
-    private boolean isMoreExact(int index) {
-        if (!followsName(index) || !leavesTheLineOpen(said.mentions.getLast().meaning())) {
+    private boolean settlesTheLine() {
+        if (!cursor.followsName(cursor.at)
+                || !leavesTheLineOpen(said.mentions.getLast().meaning())) {
             return false;
         }
         var last = said.mentions.getLast();
-        var name = last.meaning().name();
-        int from = tokens.get(index).is(Kind.OPEN) ? index + 1 : index;
+        int from = cursor.is(cursor.at, Kind.OPEN) ? cursor.at + 1 : cursor.at;
         var words = new StringBuilder();
-        for (int next = from; next < Math.min(tokens.size(), from + 4); next++) {
-            var token = tokens.get(next);
-            if (!token.is(Kind.WORD) && !token.is(Kind.NUMBER)) {
+        for (int next = from; next < from + WORDS_THAT_SETTLE; next++) {
+            if (!cursor.is(next, Kind.WORD) && !cursor.is(next, Kind.NUMBER)) {
                 break;
             }
+            var token = cursor.tokens.get(next);
             words.append(token.text().equalsIgnoreCase("tag") ? "" : " " + token.text());
             var found =
-                    names.find(said.text.substring(last.start(), last.end()) + words)
-                            .or(() -> names.find(name + words));
+                    cursor.names
+                            .find(cursor.slice(last.start(), last.end()) + words)
+                            .or(() -> cursor.names.find(last.meaning().name() + words));
             if (found.isPresent() && !leavesTheLineOpen(found.get())) {
                 said.mentions.removeLast();
                 said.mentions.add(last.withMeaning(found.get(), token.end()));
-                boolean closed = next + 1 < tokens.size() && tokens.get(next + 1).is(Kind.CLOSE);
-                at = closed ? next + 2 : next + 1;
-                afterName = at;
+                cursor.passName(cursor.is(next + 1, Kind.CLOSE) ? next + 2 : next + 1);
                 return true;
             }
         }
@@ -508,36 +304,5 @@ final class Grammar {
         return meaning instanceof Meaning.OneOf
                 || (meaning instanceof Meaning.OfAllele(var _, var allele)
                         && !catalogue.theTrait(allele).asks().isEmpty());
-    }
-
-    private void line(Token token) {
-        boolean named =
-                at + 1 < tokens.size()
-                        && (tokens.get(at + 1).is(Kind.WORD)
-                                || tokens.get(at + 1).is(Kind.NUMBER)
-                                || tokens.get(at + 1).is(Kind.QUOTED));
-        if (named) {
-            int end = tokens.get(at + 1).end();
-            said.remark(token.start(), end, said.text.substring(token.start(), end));
-            at += 2;
-        } else {
-            at = unknown.report(tokens, at, afterName);
-        }
-    }
-
-    private void finish() {
-        for (var status : said.statuses) {
-            if (!status.governs && said.faults.stream().noneMatch(f -> f.start() >= status.end)) {
-                said.fault(FaultKind.NOTHING_FOLLOWS, status.start, status.end, List.of());
-            }
-        }
-        waiting.filter(span -> said.faults.stream().noneMatch(f -> f.start() >= span.end()))
-                .ifPresent(
-                        span ->
-                                said.fault(
-                                        FaultKind.NOTHING_FOLLOWS,
-                                        span.start(),
-                                        span.end(),
-                                        List.of()));
     }
 }

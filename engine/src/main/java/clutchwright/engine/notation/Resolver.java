@@ -224,45 +224,12 @@ final class Resolver {
 
     private void form(Mention mention, String name, NamedForm form) {
         var map = catalogue.model().theLocus(form.phenotype().locus());
-        var own =
-                form.pairs().stream()
-                        .flatMap(pair -> pair.alleles().stream())
-                        .filter(allele -> !allele.isWild())
-                        .filter(
-                                allele ->
-                                        form.pairs().contains(Choice.single(allele, map))
-                                                || allele.name().equals(name))
-                        .findFirst();
+        var own = FormPairs.ownAllele(form, name, map);
         if (own.isPresent()) {
             allele(mention, name, own.get());
-            return;
+        } else {
+            pairs(mention, name, map, FormPairs.meant(form, name, map));
         }
-        // Where others look like the super form, who writes 'super' still means two copies.
-        var twice =
-                form.pairs().stream()
-                        .filter(Diploid::isHomozygous)
-                        .filter(pair -> name.equals(SUPER + pair.first().name()))
-                        .toList();
-        pairs(mention, name, map, twice.isEmpty() ? withoutTwins(form.pairs(), map) : twice);
-    }
-
-    /// A second allele that nobody can tell from one of the same look by name (there are two that
-    /// give Albino) is meant only where it is named.
-    private static List<Diploid> withoutTwins(List<Diploid> pairs, PhenotypeMap map) {
-        var named =
-                pairs.stream()
-                        .filter(pair -> pair.alleles().stream().noneMatch(a -> isTwin(a, map)))
-                        .toList();
-        return named.isEmpty() ? pairs : named;
-    }
-
-    private static boolean isTwin(Allele allele, PhenotypeMap map) {
-        var look = map.phenotypeOf(Choice.alone(allele, map));
-        return !allele.isWild()
-                && map.locus()
-                        .findAllele(look.name())
-                        .filter(other -> !other.equals(allele))
-                        .isPresent();
     }
 
     private void pairs(Mention mention, String name, PhenotypeMap map, List<Diploid> pairs) {
@@ -373,32 +340,5 @@ final class Resolver {
                         status ->
                                 counts.computeIfAbsent(status, key -> new HetCount())
                                         .add(mention, hidden));
-    }
-
-    /// How many names `double het` and the like govern.
-    private static final class HetCount {
-
-        private final List<String> names = new ArrayList<>();
-        private int hidden;
-
-        void add(Mention mention, int more) {
-            names.add(mention.meaning().name());
-            hidden += more;
-        }
-
-        void check(HetStatus status, Said said) {
-            boolean fits = status.count == hidden || status.count == names.size();
-            boolean sure =
-                    said.faults.stream()
-                            .noneMatch(
-                                    fault -> fault.kind() == Reading.Fault.FaultKind.UNKNOWN_NAME);
-            if (!fits && sure) {
-                said.fault(
-                        Reading.Fault.FaultKind.COUNT_DOES_NOT_FIT,
-                        status.start,
-                        status.end,
-                        names.stream().distinct().toList());
-            }
-        }
     }
 }

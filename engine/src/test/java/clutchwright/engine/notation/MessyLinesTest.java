@@ -106,6 +106,7 @@ class MessyLinesTest {
         return Table.of(
                 """
                 Pastel maybe Enchi => pastel Pastel/+; enchi maybe Enchi/+ ?
+                Pastel, ?? Enchi => pastel Pastel/+; enchi maybe Enchi/+ ?
                 Pastel Enchi? => pastel Pastel/+; enchi maybe Enchi/+ ?
                 Pastel Enchi (?) => pastel Pastel/+; enchi maybe Enchi/+ ?
                 Pastel, Enchi maybe => pastel Pastel/+; enchi maybe Enchi/+ ?
