@@ -3,6 +3,8 @@ package clutchwright.app;
 import clutchwright.app.cli.Exit;
 import clutchwright.app.cli.Terminal;
 import clutchwright.app.season.PredictCommand;
+import clutchwright.app.settings.ExportCommand;
+import clutchwright.app.settings.ImportCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.OptionSpec;
@@ -44,6 +46,8 @@ public final class Clutchwright {
         commands.getCommandSpec().addOption(help());
         return commands.addSubcommand(new ServeCommand(terminal))
                 .addSubcommand(new PredictCommand(terminal))
+                .addSubcommand(new ImportCommand(terminal))
+                .addSubcommand(new ExportCommand(terminal))
                 .addSubcommand(new RehearseCommand(terminal))
                 .setOut(terminal.result())
                 .setErr(terminal.messages())
