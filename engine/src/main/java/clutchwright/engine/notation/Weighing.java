@@ -82,6 +82,9 @@ final class Weighing {
             }
         }
         var base = together(certain);
+        if (base.isEmpty() && form.isPresent()) {
+            return withoutLooseForm(form.get(), certain);
+        }
         if (doubtful.isEmpty() || (base.isEmpty() && !certain.isEmpty())) {
             noteRepeats(certain, base);
             return base;
@@ -112,6 +115,18 @@ final class Weighing {
             }
         }
         return left;
+    }
+
+    /// `Super Mojave (BEL)`: the trade calls more of a series by the name of its look than look so.
+    private SequencedSet<Choice> withoutLooseForm(Term form, List<Term> certain) {
+        var others = together(certain.stream().filter(term -> !term.equals(form)).toList());
+        var ofForm = form.choices().stream().flatMap(Weighing::alleles).toList();
+        boolean related = others.stream().flatMap(Weighing::alleles).anyMatch(ofForm::contains);
+        if (!related) {
+            return new LinkedHashSet<>();
+        }
+        saidTwice(form);
+        return others;
     }
 
     private SequencedSet<Choice> together(List<Term> terms) {

@@ -172,6 +172,7 @@ class MessyLinesTest {
                 Lesser Mojave => bel Lesser/Mojave
                 mojave/lesser => bel Lesser/Mojave
                 Mojave BEL => bel Lesser/Mojave or Butter/Mojave or Het White Diamond/Mojave
+                Super Mojave (BEL) => bel Mojave/Mojave
                 Fire Vanilla => fire Fire/Vanilla
                 Candino => albino Albino/Candy
                 Albino Candy => albino Albino/Candy

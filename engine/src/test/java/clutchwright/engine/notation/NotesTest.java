@@ -37,6 +37,7 @@ class NotesTest {
                 Super Clown => SUPER_OF_RECESSIVE Clown
                 homo Clown =>
                 Mojave Lesser (BEL) => SAID_TWICE Blue-Eyed Leucistic
+                Super Mojave (BEL) => SAID_TWICE Blue-Eyed Leucistic
                 Pastel Clown Pastel => SAID_TWICE Pastel
                 het Clown het Clown => SAID_TWICE Clown
                 het Ivory => HET_THAT_SHOWS Yellow Belly
