@@ -48,7 +48,7 @@ final class HouseKeeping {
 
     private TubId adultTub(int n) {
         return new Places(tx)
-                .theTub("Loft", "Rack " + (char) ('A' + n / 14), "Tub %02d".formatted(n % 14 + 1))
+                .theTub("Loft", String.valueOf((char) ('A' + n / 14)), "%02d".formatted(n % 14 + 1))
                 .id();
     }
 
@@ -56,8 +56,8 @@ final class HouseKeeping {
         return new Places(tx)
                 .theTub(
                         "Back room",
-                        "Rack " + (char) ('H' + n / 24),
-                        "Tub %02d".formatted(n % 24 + 1))
+                        String.valueOf((char) ('H' + n / 24)),
+                        "%02d".formatted(n % 24 + 1))
                 .id();
     }
 

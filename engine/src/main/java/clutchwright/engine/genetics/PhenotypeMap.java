@@ -78,8 +78,10 @@ public record PhenotypeMap(
         return List.copyOf(showing);
     }
 
-    /// Whether everything that looks so has the allele, so that naming the look names the allele.
+    /// Whether naming the look names the allele: everything that looks so has it, or the look
+    /// bears its name, as where several alleles look like the one the trade knows.
     public boolean reveals(Phenotype phenotype, Allele allele) {
-        return showing(phenotype).stream().allMatch(pair -> pair.carries(allele));
+        return phenotype.name().equals(allele.name())
+                || showing(phenotype).stream().allMatch(pair -> pair.carries(allele));
     }
 }
