@@ -1,4 +1,4 @@
 /// The screen Season: pairings and what they give. The front door is
-/// [clutchwright.app.season.PredictCommand].
+/// [clutchwright.app.season.SeasonPage].
 @org.jspecify.annotations.NullMarked
 package clutchwright.app.season;

@@ -1,0 +1,87 @@
+package clutchwright.app.season;
+
+import clutchwright.app.holding.Holding;
+import clutchwright.app.web.Form;
+import clutchwright.app.wording.Formats;
+import clutchwright.engine.genetics.Sex;
+import clutchwright.records.animals.Animal;
+import clutchwright.records.clutches.Clutch;
+import clutchwright.records.clutches.Clutches;
+import clutchwright.records.pairings.Pairing;
+import clutchwright.records.pairings.Pairings;
+import clutchwright.records.pairings.SignSeen;
+import clutchwright.records.store.Transaction;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/// Reads the pairings of a season for its page.
+record SeasonList(Holding holding, Formats formats) {
+
+    /// @param plan the form that plans a pairing, as typed
+    /// @param asks a question that it raised
+    SeasonView view(int season, Form plan, String asks, PairingCard.Slip slip) {
+        var found = holding.database().read(tx -> find(tx, season));
+        var signs = found.signs().stream().collect(Collectors.groupingBy(SignSeen::pairing));
+        var parts = new EnumMap<Stage.Part, List<PairingCard>>(Stage.Part.class);
+        for (var pairing : found.pairings()) {
+            var seen = signs.getOrDefault(pairing.id(), List.of());
+            var clutches =
+                    found.clutches().stream()
+                            .filter(
+                                    clutch ->
+                                            clutch.pairing()
+                                                    .filter(pairing.id()::equals)
+                                                    .isPresent())
+                            .toList();
+            var stage = Stage.of(pairing, seen, !clutches.isEmpty());
+            parts.computeIfAbsent(stage.part(), part -> new ArrayList<>())
+                    .add(PairingCard.of(holding, pairing, seen, clutches, slip, formats));
+        }
+        return new SeasonView(
+                season,
+                found.seasons(),
+                parts.entrySet().stream()
+                        .map(
+                                part ->
+                                        new SeasonView.Part(
+                                                part.getKey().name().toLowerCase(Locale.ROOT),
+                                                part.getKey().title(),
+                                                part.getValue()))
+                        .toList(),
+                plan.values().containsKey("season")
+                        ? plan
+                        : plan.with("season", Integer.toString(season)),
+                asks,
+                AnimalOptions.choices(holding, found.dams()),
+                AnimalOptions.choices(holding, found.sires()));
+    }
+
+    private Found find(Transaction tx, int season) {
+        var pairings = new Pairings(tx);
+        var now = Seasons.of(tx.today());
+        var seasons = new TreeSet<Integer>(Comparator.reverseOrder());
+        seasons.addAll(pairings.seasons());
+        seasons.add(now);
+        seasons.add(season);
+        return new Found(
+                List.copyOf(seasons),
+                pairings.ofSeason(season),
+                pairings.signsOfSeason(season),
+                new Clutches(tx).ofSeason(season),
+                AnimalOptions.find(tx, "", Sex.FEMALE),
+                AnimalOptions.find(tx, "", Sex.MALE));
+    }
+
+    private record Found(
+            List<Integer> seasons,
+            List<Pairing> pairings,
+            List<SignSeen> signs,
+            List<Clutch> clutches,
+            List<Animal> dams,
+            List<Animal> sires) {}
+}
