@@ -44,6 +44,18 @@ record SeasonStock(Holding holding) {
                         });
     }
 
+    /// An animal of which only the tag is known.
+    void enterUnsexed(String tag) {
+        holding.database()
+                .write(
+                        holding.author(),
+                        "Added " + tag,
+                        tx ->
+                                new Animals(tx)
+                                        .add(Particulars.of(new Tag(tag), holding.mainSpecies()))
+                                        .theSaved());
+    }
+
     void lay(AnimalId dam, int good, int slugs) {
         holding.database()
                 .write(
