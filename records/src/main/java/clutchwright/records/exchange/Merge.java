@@ -3,6 +3,7 @@ package clutchwright.records.exchange;
 import clutchwright.records.animals.Line;
 import clutchwright.records.animals.Origin;
 import clutchwright.records.exchange.AnimalEntry.SireEntry;
+import clutchwright.records.exchange.AnimalEntry.WeightEntry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -37,7 +38,15 @@ final class Merge {
                 place(before.place(), file.place()),
                 filled.contains(Column.SPECIES) ? file.species() : before.species(),
                 notes(before.notes(), file.notes()),
-                file.weight());
+                file.weight().filter(weight -> !isKnown(weight, before, filled)));
+    }
+
+    /// Whether it is the last weight on record; a weight without a date may be of any day.
+    private static boolean isKnown(WeightEntry weight, AnimalEntry before, Set<Column> filled) {
+        return before.weight()
+                .filter(last -> last.grams() == weight.grams())
+                .filter(last -> !filled.contains(Column.WEIGHED) || last.on().equals(weight.on()))
+                .isPresent();
     }
 
     /// Which animals share a question of sires is known only where the file says so.
@@ -71,7 +80,7 @@ final class Merge {
         return String.join("\n", lines).strip();
     }
 
-    /// The columns in which the record would become another. A weight is always something new.
+    /// The columns in which the record would become another. A weight that is left is new.
     static List<Column> differing(AnimalEntry before, AnimalEntry after) {
         var differing = new ArrayList<Column>();
         add(differing, Column.NAME, before.name(), after.name());

@@ -7,6 +7,9 @@ import clutchwright.records.animals.Animal;
 import clutchwright.records.animals.Animals;
 import clutchwright.records.animals.Tag;
 import clutchwright.records.exchange.AnimalEntry.SireEntry;
+import clutchwright.records.exchange.AnimalEntry.WeightEntry;
+import clutchwright.records.husbandry.Happening;
+import clutchwright.records.husbandry.Husbandry;
 import clutchwright.records.places.Address;
 import clutchwright.records.places.Places;
 import clutchwright.records.places.TubId;
@@ -33,6 +36,7 @@ final class Recorded {
         var recorded = new Recorded();
         var all = new Animals(tx).all();
         var addresses = new Places(tx).addresses();
+        var weights = new Husbandry(tx).lastWeights();
         var said = new Statements(tx).latest(all.stream().map(Animal::id).toList());
         all.forEach(animal -> recorded.tags.put(animal.id(), animal.tag()));
         for (var animal : all) {
@@ -75,7 +79,7 @@ final class Recorded {
                 animal.place().map(addresses::get).map(Recorded::place),
                 animal.species(),
                 animal.notes(),
-                Optional.empty());
+                weight.map(last -> new WeightEntry(last.grams(), last.on())));
     }
 
     private SireEntry sire(Parentage parentage) {

@@ -287,6 +287,23 @@ class ImportOfMessyFilesTest {
     }
 
     @Test
+    void a_file_read_again_says_nothing_new_with_its_weights_and_places() throws IOException {
+        var text = "tag,weight,tub\nA,1250,7\nB,900,8\n";
+        apply(plan(text));
+        var again = plan(text, USUAL.withOnRecord(Choices.OnRecordAlready.SKIP_IDENTICAL));
+
+        assertThat(again.rows()).extracting(ImportPlan.PlannedRow::fate)
+                .containsExactly(Fate.SKIPPED, Fate.SKIPPED);
+        var heavier =
+                plan(
+                        "tag,weight\nA,1300\n",
+                        USUAL.withOnRecord(Choices.OnRecordAlready.UPDATE));
+        assertThat(apply(heavier)).isEqualTo(new ImportOutcome.Applied(0, 1, 0));
+        assertThat(database.read(Dump::of)).filteredOn(line -> line.startsWith("weighing [A]"))
+                .hasSize(2);
+    }
+
+    @Test
     void status_weight_place_origin_and_other_columns_find_their_way() throws IOException {
         var plan = plan("""
                 tag,status,weight,weighed,location,origin,breeder,colour
