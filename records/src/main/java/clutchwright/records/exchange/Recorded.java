@@ -45,7 +45,8 @@ final class Recorded {
             recorded.entries.put(
                     key,
                     recorded.entry(
-                            animal, addresses, said.getOrDefault(animal.id(), Latest.nothing())));
+                            animal, addresses, said.getOrDefault(animal.id(), Latest.nothing()),
+                            Optional.ofNullable(weights.get(animal.id()))));
         }
         return recorded;
     }
@@ -62,7 +63,11 @@ final class Recorded {
         return Optional.ofNullable(animals.get(Keys.of(tag)));
     }
 
-    private AnimalEntry entry(Animal animal, Map<TubId, Address> addresses, Latest said) {
+    private AnimalEntry entry(
+            Animal animal,
+            Map<TubId, Address> addresses,
+            Latest said,
+            Optional<Happening.Weighing> weight) {
         return new AnimalEntry(
                 animal.tag(),
                 animal.name(),
