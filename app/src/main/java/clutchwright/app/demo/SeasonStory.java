@@ -2,7 +2,6 @@ package clutchwright.app.demo;
 
 import clutchwright.app.demo.Matchmaking.Couple;
 import clutchwright.app.holding.LineEntry;
-import clutchwright.engine.genetics.Phenotype;
 import clutchwright.engine.genetics.Sex;
 import clutchwright.engine.notation.GeneLine;
 import clutchwright.engine.notation.Genes;
@@ -234,15 +233,8 @@ final class SeasonStory {
     /// What a keeper who knows the trade sees and writes down.
     private GeneText seen(Truth truth) {
         var model = lines.catalogue().model();
-        var statements =
-                truth.shows(model).stream()
-                        .<Genes.Statement>map(look -> shown(lines, look))
-                        .toList();
+        var statements = truth.shows(model).stream().<Genes.Statement>map(lines::seeing).toList();
         return LineEntry.of(lines, new Genes(statements, Optional.empty(), List.of()));
-    }
-
-    private static Genes.Statement.Shows shown(GeneLine lines, Phenotype look) {
-        return lines.showing(lines.catalogue().model().theLocus(look.locus()).showing(look));
     }
 
     /// Who stays, who is for sale, who has gone.

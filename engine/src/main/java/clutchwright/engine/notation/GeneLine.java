@@ -3,6 +3,7 @@ package clutchwright.engine.notation;
 import clutchwright.engine.catalogue.Catalogue;
 import clutchwright.engine.genetics.Genotype;
 import clutchwright.engine.genetics.ParentGenotype;
+import clutchwright.engine.genetics.Phenotype;
 import clutchwright.engine.genetics.Sex;
 import clutchwright.engine.notation.Reading.Fault;
 import clutchwright.engine.probability.Fraction;
@@ -59,6 +60,18 @@ public final class GeneLine {
     /// is [#showing]'s, and what would show is not said to be carried for certain.
     public String write(Genes genes) {
         return writer.write(genes);
+    }
+
+    /// The statement that a keeper sees a form, as the form's name alone would be read: of several
+    /// pairs that look alike it names the usual one where the name does.
+    public Genes.Statement.Shows seeing(Phenotype form) {
+        if (read(form.name()) instanceof Reading.Understood(var genes, _, _)
+                && genes.statements().size() == 1
+                && genes.statements().getFirst() instanceof Genes.Statement.Shows shows
+                && shows.locus().equals(form.locus())) {
+            return shows;
+        }
+        return showing(catalogue.model().theLocus(form.locus()).showing(form));
     }
 
     /// The statement that an animal shows one of these pairs, under the name this house gives it.
