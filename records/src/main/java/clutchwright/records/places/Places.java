@@ -215,22 +215,31 @@ public final class Places {
         return tx.first(Places::address, ADDRESS + " where t.id = ?", tub.value());
     }
 
+    public Optional<Room> findRoom(RoomId id) {
+        return tx.first(Places::room, "select * from room where id = ?", id.value());
+    }
+
+    public Optional<Rack> findRack(RackId id) {
+        return tx.first(Places::rack, "select * from rack where id = ?", id.value());
+    }
+
+    public Optional<Tub> findTub(TubId id) {
+        return tx.first(Places::tub, "select * from tub where id = ?", id.value());
+    }
+
     /// @throws IllegalArgumentException if there is none
     public Room theRoom(RoomId id) {
-        return tx.first(Places::room, "select * from room where id = ?", id.value())
-                .orElseThrow(() -> new IllegalArgumentException("no room " + id));
+        return findRoom(id).orElseThrow(() -> new IllegalArgumentException("no room " + id));
     }
 
     /// @throws IllegalArgumentException if there is none
     public Rack theRack(RackId id) {
-        return tx.first(Places::rack, "select * from rack where id = ?", id.value())
-                .orElseThrow(() -> new IllegalArgumentException("no rack " + id));
+        return findRack(id).orElseThrow(() -> new IllegalArgumentException("no rack " + id));
     }
 
     /// @throws IllegalArgumentException if there is none
     public Tub theTub(TubId id) {
-        return tx.first(Places::tub, "select * from tub where id = ?", id.value())
-                .orElseThrow(() -> new IllegalArgumentException("no tub " + id));
+        return findTub(id).orElseThrow(() -> new IllegalArgumentException("no tub " + id));
     }
 
     private static final String ADDRESS =
