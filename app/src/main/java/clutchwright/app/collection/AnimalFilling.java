@@ -5,6 +5,7 @@ import clutchwright.app.holding.Holding;
 import clutchwright.app.web.Form;
 import clutchwright.records.animals.Animal;
 import clutchwright.records.animals.Animals;
+import clutchwright.records.animals.Origin;
 import clutchwright.records.animals.Status;
 import clutchwright.records.places.Places;
 import clutchwright.records.statements.Statements;
@@ -24,7 +25,12 @@ final class AnimalFilling {
 
     /// The form of an animal that is still to be added.
     static Form ofNew(Holding holding) {
-        return Form.of(Map.of("species", holding.mainSpecies(), "status", Status.KEPT.name()));
+        return Form.of(
+                Map.of(
+                        "sex", "",
+                        "species", holding.mainSpecies(),
+                        "origin", Origin.How.UNKNOWN.name(),
+                        "status", Status.KEPT.name()));
     }
 
     static Form of(Transaction tx, Animal animal) {
