@@ -1,5 +1,6 @@
 package clutchwright.records.overlay;
 
+import clutchwright.engine.genetics.Allele;
 import clutchwright.engine.genetics.LocusId;
 import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.records.checks.Edit;
@@ -9,6 +10,8 @@ import clutchwright.records.checks.Problem;
 import clutchwright.records.store.Row;
 import clutchwright.records.store.Transaction;
 import clutchwright.records.store.Values;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -66,6 +69,19 @@ public final class Overlay {
     ///
     /// @return the entry that was removed
     public Edit<OverlayEntry> remove(OverlayEntry entry) {
+        return remove(entry, animalsUsing(entry.species(), entry.locus()));
+    }
+
+    /// Takes away what the keeper changed of a locus that the species comes with; not while an
+    /// animal's gene line mentions an allele that would be lost.
+    ///
+    /// @param lost alleles that the species itself does not have there
+    /// @return the entry that was removed
+    public Edit<OverlayEntry> remove(OverlayEntry entry, Collection<Allele> lost) {
+        return remove(entry, animalsUsing(entry.species(), lost));
+    }
+
+    private Edit<OverlayEntry> remove(OverlayEntry entry, List<AnimalId> animals) {
         var current = find(entry.species(), entry.locus());
         if (current.isEmpty()) {
             return Edit.refused(new Problem.Missing(Field.LOCUS, entry.id()));
@@ -73,7 +89,6 @@ public final class Overlay {
         if (current.get().version() != entry.version()) {
             return new Edit.Stale<>(current.get());
         }
-        var animals = animalsUsing(entry.species(), entry.locus());
         if (!animals.isEmpty()) {
             return Edit.refused(
                     new Problem.LocusInUse(entry.species(), entry.locus().value(), animals));
@@ -122,6 +137,16 @@ public final class Overlay {
                 species,
                 locus.value(),
                 allele);
+    }
+
+    /// The animals of which any statement ever mentioned one of the alleles.
+    public List<AnimalId> animalsUsing(String species, Collection<Allele> alleles) {
+        return alleles.stream()
+                .flatMap(
+                        allele -> animalsUsing(species, allele.locus(), allele.name()).stream())
+                .distinct()
+                .sorted(Comparator.comparingLong(AnimalId::value))
+                .toList();
     }
 
     private static OverlayEntry read(Row row) {

@@ -151,6 +151,59 @@ public final class Statements {
                 locus.value());
     }
 
+    /// Of how many animals the latest statements mention each locus; loci of none are left out.
+    public Map<LocusId, Integer> animalsByLocus(String species) {
+        var counts = new HashMap<LocusId, Integer>();
+        tx.list(
+                        row -> Map.entry(new LocusId(row.text("locus")), row.number("animals")),
+                        "select locus, count(distinct animal) as animals from animal_gene"
+                                + " where species = ? and latest = 1 group by locus",
+                        species)
+                .forEach(
+                        found -> counts.put(found.getKey(), Math.toIntExact(found.getValue())));
+        return counts;
+    }
+
+    /// Of how many animals the latest statements say that they show an allele of the locus, or
+    /// have it unseen; alleles of none are left out.
+    public Map<String, AlleleCount> animalsByAllele(String species, LocusId locus) {
+        var counts = new HashMap<String, AlleleCount>();
+        tx.list(
+                        row ->
+                                Map.entry(
+                                        row.text("allele"),
+                                        new AlleleCount(
+                                                Math.toIntExact(row.number("showing")),
+                                                Math.toIntExact(row.number("animals")))),
+                        "select allele, count(distinct animal) as animals,"
+                                + " count(distinct case when shown = 1 then animal end) as showing"
+                                + " from animal_gene where species = ? and locus = ?"
+                                + " and latest = 1 group by allele",
+                        species,
+                        locus.value())
+                .forEach(found -> counts.put(found.getKey(), found.getValue()));
+        return counts;
+    }
+
+    /// Every gene line on record that the species' catalogue must be able to read, with an animal
+    /// that it was written of.
+    public SequencedMap<String, AnimalId> linesOf(String species) {
+        var lines = new LinkedHashMap<String, AnimalId>();
+        tx.list(
+                        row -> Map.entry(row.text("line"), new AnimalId(row.number("animal"))),
+                        "select case when canonical = '' then written else canonical end as line,"
+                                + " min(animal) as animal from statement where species = ?"
+                                + " group by case when canonical = '' then written else canonical"
+                                + " end order by 2",
+                        species)
+                .forEach(found -> lines.put(found.getKey(), found.getValue()));
+        return lines;
+    }
+
+    /// @param showing animals of which it is said that they show it
+    /// @param all those, and those of which it is said that they have it unseen
+    public record AlleleCount(int showing, int all) {}
+
     private SequencedMap<AnimalId, List<Statement>> of(Collection<AnimalId> animals) {
         if (animals.isEmpty()) {
             return new LinkedHashMap<>();
