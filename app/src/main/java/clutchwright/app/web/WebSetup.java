@@ -49,6 +49,7 @@ class WebSetup {
                 "clutchwright.css",
                 "parts.css",
                 "collection.css",
+                "catalogue.css",
                 "clutchwright.js",
                 "eggs.css",
                 "eggs.js",
