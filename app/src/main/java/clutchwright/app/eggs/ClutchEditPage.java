@@ -177,7 +177,14 @@ public class ClutchEditPage {
     }
 
     private ClutchEditView view(Clutch clutch, Form form, String asks) {
-        return new ClutchEditView(clutch, Couple.of(holding, clutch.parentage()), form, asks);
+        var values = new LinkedHashMap<>(form.values());
+        values.putIfAbsent("good", List.of("0"));
+        values.putIfAbsent("slugs", List.of("0"));
+        return new ClutchEditView(
+                clutch,
+                Couple.of(holding, clutch.parentage()),
+                new Form(values, form.faults()),
+                asks);
     }
 
     private Form opened(Clutch clutch) {
@@ -187,8 +194,6 @@ public class ClutchEditPage {
         values.put("laid", List.of(clutch.laid().toString()));
         values.put(SireChoice.OTHER, List.of(SireChoice.text(couple)));
         values.put("notes", List.of(clutch.notes()));
-        values.put("good", List.of("0"));
-        values.put("slugs", List.of("0"));
         if (couple.withoutMale()) {
             values.put(SireChoice.WITHOUT, List.of("yes"));
         }

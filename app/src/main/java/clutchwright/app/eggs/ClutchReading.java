@@ -38,6 +38,7 @@ record ClutchReading(Clutch clutch, List<Box> boxes) {
                 lines(holding),
                 boxes,
                 incubation(holding),
+                Expected.of(holding, clutch).map(Expected::cautions).orElse(List.of()),
                 form);
     }
 

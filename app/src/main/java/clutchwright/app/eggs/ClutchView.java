@@ -4,6 +4,7 @@ import clutchwright.app.parts.EggGlyphs;
 import clutchwright.app.web.Form;
 import clutchwright.app.web.Section;
 import clutchwright.app.web.View;
+import clutchwright.engine.genetics.Caution;
 import clutchwright.records.clutches.Box;
 import clutchwright.records.clutches.Clutch;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.Optional;
 /// One clutch, egg by egg.
 ///
 /// @param boxes all there are, to complete from
+/// @param cautions of the parents and of what can hatch
 /// @param form  of what is to be done with the eggs that are ticked
 public record ClutchView(
         Clutch clutch,
@@ -19,12 +21,14 @@ public record ClutchView(
         List<EggLine> eggs,
         List<Box> boxes,
         Incubation incubation,
+        List<Caution> cautions,
         Form form)
         implements View {
 
     public ClutchView {
         eggs = List.copyOf(eggs);
         boxes = List.copyOf(boxes);
+        cautions = List.copyOf(cautions);
     }
 
     @Override

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.SequencedMap;
 import java.util.Set;
 
 /// What was predicted of a clutch against what was found.
@@ -43,6 +44,11 @@ public record Comparison(
                 counts.merge(shows, 1, Integer::sum);
             }
         }
+        return of(expected, counts);
+    }
+
+    /// @param counts hatchlings by what they show; each look once
+    static Comparison of(Expected expected, SequencedMap<Set<Phenotype>, Integer> counts) {
         var looked = counts.values().stream().mapToInt(Integer::intValue).sum();
         var found = new ArrayList<Cross.Found>();
         counts.forEach((shows, count) -> found.add(new Cross.Found(shows, count)));
@@ -65,7 +71,7 @@ public record Comparison(
     }
 
     private static List<Row> rows(
-            Expected expected, LinkedHashMap<Set<Phenotype>, Integer> counts, int looked) {
+            Expected expected, SequencedMap<Set<Phenotype>, Integer> counts, int looked) {
         var rows = new ArrayList<Row>();
         var left = new LinkedHashMap<>(counts);
         for (var guess : expected.likeliest(SHOWN)) {

@@ -3,12 +3,14 @@ package clutchwright.app.eggs;
 import clutchwright.app.holding.Holding;
 import clutchwright.app.parts.GeneLineMarkup;
 import clutchwright.app.parts.GeneLineMarkup.Carried;
+import clutchwright.engine.genetics.Caution;
 import clutchwright.engine.genetics.Cross;
 import clutchwright.engine.genetics.GeneticModel;
 import clutchwright.engine.genetics.Outcome;
 import clutchwright.engine.genetics.ParentGenotype;
 import clutchwright.engine.genetics.Phenotype;
 import clutchwright.engine.genetics.Sex;
+import clutchwright.engine.probability.Distribution;
 import clutchwright.engine.probability.Fraction;
 import clutchwright.records.clutches.Clutch;
 import java.math.BigInteger;
@@ -66,15 +68,32 @@ public record Expected(GeneticModel model, List<Part> parts) {
         if (couple.withoutMale() || couple.sires().isEmpty()) {
             return Optional.empty();
         }
-        var model = holding.catalogue(clutch.species()).model();
         var knowledge = holding.knowledge();
-        var dam = knowledge.asParent(clutch.dam(), Sex.FEMALE);
+        var sires = new LinkedHashMap<ParentGenotype, Fraction>();
+        couple.sires()
+                .forEach(
+                        sire ->
+                                sires.merge(
+                                        knowledge.asParent(sire.id(), Sex.MALE),
+                                        sire.chance(),
+                                        Fraction::plus));
+        return Optional.of(
+                of(
+                        holding.catalogue(clutch.species()).model(),
+                        knowledge.asParent(clutch.dam(), Sex.FEMALE),
+                        new Distribution<>(sires)));
+    }
+
+    /// @param sires males of the same genes count as one
+    static Expected of(
+            GeneticModel model, ParentGenotype dam, Distribution<ParentGenotype> sires) {
         var parts = new ArrayList<Part>();
-        for (var sire : couple.sires()) {
-            var he = knowledge.asParent(sire.id(), Sex.MALE);
-            parts.add(new Part(sire.chance(), dam, he, Cross.of(model, dam, he)));
-        }
-        return Optional.of(new Expected(model, parts));
+        sires.chances()
+                .forEach(
+                        (sire, weight) ->
+                                parts.add(
+                                        new Part(weight, dam, sire, Cross.of(model, dam, sire))));
+        return new Expected(model, parts);
     }
 
     /// The likeliest groups, by falling chance, then by name.
@@ -168,6 +187,14 @@ public record Expected(GeneticModel model, List<Part> parts) {
     Fraction dying() {
         return sum(
                 parts.stream().map(part -> part.weight().times(part.cross().dying())).toList());
+    }
+
+    /// Welfare cautions of the parents and of what they can give, gravest first.
+    List<Caution> cautions() {
+        return parts.stream()
+                .flatMap(part -> part.cross().cautions().stream())
+                .distinct()
+                .toList();
     }
 
     /// How many groups can be told apart; where sires are in doubt and there are very many, as if no

@@ -32,10 +32,6 @@ public record Incubation(LocalDate laid, LocalDate today) {
         return day() > LATEST + 7L;
     }
 
-    /// From 0 to 1, at most.
-    public double share() {
-        return Math.min(1.0, day() / (double) LATEST);
-    }
 
     public String window(Formats formats) {
         return formats.dayOfYear(laid.plusDays(EARLIEST))

@@ -18,8 +18,10 @@ public sealed interface Judgement {
     /// @param asUnlikely the chance of a hatchling that is no likelier than this one
     record Rare(Expected.Guess guess, Fraction asUnlikely) implements Judgement {}
 
-    /// They do, but never of that sex.
-    record WrongSex(Expected.Guess guess, Sex sex) implements Judgement {}
+    /// They do, but seldom or never of that sex.
+    ///
+    /// @param ofThatSex the chance that a hatchling which looks so is of it
+    record SeldomOfSex(Expected.Guess guess, Sex sex, Fraction ofThatSex) implements Judgement {}
 
     /// They cannot give it as they are recorded.
     record Impossible() implements Judgement {}
@@ -32,14 +34,20 @@ public sealed interface Judgement {
 
     Fraction RARE = Fraction.of(1, 200);
 
+    /// Where a gene is linked to the sex, sexing a hatchling again costs little.
+    Fraction SELDOM = Fraction.of(1, 10);
+
     static Judgement of(Expected expected, Set<Phenotype> shows, Optional<Sex> sex) {
         var found = expected.find(shows);
         if (found.isEmpty()) {
             return new Impossible();
         }
         var guess = found.get();
-        if (sex.isPresent() && expected.chanceOf(sex.get(), shows).isNone()) {
-            return new WrongSex(guess, sex.get());
+        if (sex.isPresent()) {
+            var ofThatSex = expected.chanceOf(sex.get(), shows);
+            if (ofThatSex.compareTo(SELDOM) < 0) {
+                return new SeldomOfSex(guess, sex.get(), ofThatSex);
+            }
         }
         if (expected.parts().size() > 1 || expected.groups() > FEW) {
             return new Usual(guess);
@@ -55,7 +63,7 @@ public sealed interface Judgement {
     default boolean isSurprising() {
         return switch (this) {
             case Usual _, Unjudged _ -> false;
-            case Rare _, WrongSex _, Impossible _ -> true;
+            case Rare _, SeldomOfSex _, Impossible _ -> true;
         };
     }
 }

@@ -18,9 +18,9 @@ final class JudgementWords {
                             .formatted(
                                     Chances.percent(guess.chance().value()),
                                     Chances.percent(asUnlikely.value()));
-            case Judgement.WrongSex(_, var sex) ->
-                    "These parents give such young, but as recorded never a %s. A misread sex, or a crossing over that is not in the catalogue."
-                            .formatted(of(sex));
+            case Judgement.SeldomOfSex(_, var sex, var chance) ->
+                    "Of such young only %s are %s, as the parents are recorded. Sex it again."
+                            .formatted(Chances.percent(chance.value()), of(sex));
             case Judgement.Impossible() ->
                     "Not possible from these parents as recorded: a wrong sire, a misread or a hidden carrier. It can be saved all the same.";
             case Judgement.Unjudged() -> "";

@@ -4,7 +4,6 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 
 import clutchwright.app.holding.Holding;
 import clutchwright.engine.genetics.Sex;
-import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.engine.pedigree.Parentage;
 import clutchwright.engine.pedigree.Parentage.Biparental;
 import clutchwright.engine.pedigree.Parentage.Dam;
@@ -230,15 +229,11 @@ class BenchScreenTest extends Browsing {
 
     private Clutch clutch(String name, String dam, String sire, int good, int slugs) {
         return laid(
-                known(
+                EggsStock.parents(
                         stock.animal(name + "-D", Sex.FEMALE, dam),
                         stock.animal(name + "-S", Sex.MALE, sire)),
                 good,
                 slugs);
-    }
-
-    private static Parentage known(AnimalId dam, AnimalId sire) {
-        return new Biparental(new Dam.Known(dam), new Sire.Known(sire));
     }
 
     private Clutch laid(Parentage parentage, int good, int slugs) {

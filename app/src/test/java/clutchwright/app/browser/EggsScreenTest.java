@@ -4,6 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 
 import clutchwright.app.holding.Holding;
 import clutchwright.engine.genetics.Sex;
+import clutchwright.records.clutches.Clutch;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import java.util.regex.Pattern;
@@ -12,6 +13,8 @@ import org.junit.jupiter.api.Test;
 
 /// Eggs from laying to the box: what a keeper does with a phone in one hand.
 class EggsScreenTest extends Browsing {
+
+    private static final Pattern UNDO = Pattern.compile("/journal/\\d+/undo");
 
     private EggsStock stock;
 
@@ -113,6 +116,124 @@ class EggsScreenTest extends Browsing {
         page().getByLabel("Yes, record it all the same").check();
         page().getByRole(AriaRole.BUTTON, button("Record the clutch")).click();
         assertThat(page().locator("h1")).containsText("Clutch");
+    }
+
+    @Test
+    void the_first_six_go_into_one_box_and_the_rest_into_another() {
+        var clutch = clutch("EG4", 9);
+        open(path(clutch));
+        page().getByRole(AriaRole.BUTTON, button("First six")).click();
+        assertThat(page().locator("input[name=egg]:checked")).hasCount(6);
+        page().getByRole(AriaRole.COMBOBOX, button("Box")).fill("EG4-1");
+        page().getByRole(AriaRole.BUTTON, button("Put into the box")).click();
+        assertThat(page().locator(".flash")).containsText("6 eggs put into box EG4-1.");
+        assertThat(page().locator(".flash form")).hasAttribute("action", UNDO);
+
+        page().getByLabel("Or the first so many").fill("4");
+        page().getByRole(AriaRole.COMBOBOX, button("Box")).fill("EG4-2");
+        page().getByRole(AriaRole.BUTTON, button("Put into the box")).click();
+        assertThat(page().locator("#first-fault")).containsText("from 1 to 3, not “4”");
+        page().getByLabel("Or the first so many").fill("3");
+        page().getByRole(AriaRole.BUTTON, button("Put into the box")).click();
+        assertThat(page().locator(".egg-list").getByText("box EG4-2")).hasCount(3);
+    }
+
+    @Test
+    void nothing_is_done_with_eggs_that_nobody_ticked() {
+        var clutch = clutch("EG5", 3);
+        open(path(clutch));
+        page().getByRole(AriaRole.BUTTON, button("Slug")).click();
+        assertThat(page().locator(".faults")).containsText("Tick the eggs first.");
+        page().locator("input[name=egg]").first().check();
+        page().getByLabel("Seen on").fill("1999-01-01");
+        page().getByRole(AriaRole.BUTTON, button("Slug")).click();
+        assertThat(page().locator("#on-fault")).isVisible();
+        assertThat(page().locator("input[name=egg]").first()).isChecked();
+        assertThat(page().locator(".head")).containsText("3 waiting");
+    }
+
+    @Test
+    void an_egg_that_was_given_up_can_wait_on() {
+        var clutch = clutch("EG6", 2);
+        open(path(clutch));
+        page().locator("input[name=egg]").first().check();
+        page().getByRole(AriaRole.BUTTON, button("Lost")).click();
+        assertThat(page().locator(".head")).containsText("1 waiting, 1 lost");
+        page().locator("input[name=egg]").first().check();
+        page().getByRole(AriaRole.BUTTON, button("Still waiting after all")).click();
+        assertThat(page().locator(".head")).containsText("2 waiting");
+    }
+
+    @Test
+    void two_who_mark_the_same_egg_do_not_overwrite_each_other() {
+        var clutch = clutch("EG7", 2);
+        open(path(clutch));
+        var other = page().context().newPage();
+        other.navigate(address(path(clutch)));
+        page().locator("input[name=egg]").first().check();
+        page().getByRole(AriaRole.BUTTON, button("Lost")).click();
+        assertThat(page().locator(".flash")).isVisible();
+        other.locator("input[name=egg]").first().check();
+        other.getByRole(AriaRole.BUTTON, button("Lost")).click();
+        assertThat(other.locator("h1")).hasText("Changed by somebody else");
+        other.close();
+    }
+
+    @Test
+    void day_sire_and_notes_are_changed_and_eggs_that_were_overlooked_are_added() {
+        var clutch = clutch("EG8", 2);
+        stock.animal("EG8-S2", Sex.MALE, "Mojave");
+        open(path(clutch) + "/edit");
+        page().getByLabel("Sire").fill("EG8-S:2 | EG8-S2:1");
+        page().getByLabel("Notes").fill("she laid them in the water bowl");
+        page().getByRole(AriaRole.BUTTON, button("Save")).click();
+        assertThat(page().locator(".couple")).containsText("2/3");
+        assertThat(page().locator(".notes")).containsText("water bowl");
+        open(path(clutch) + "/edit");
+        assertThat(page().getByLabel("Sire")).hasValue("EG8-S:2 | EG8-S2:1");
+        inspect("clutch-edit");
+        page().getByLabel("Sire").fill("EG8-S:none | EG8-S2");
+        page().getByRole(AriaRole.BUTTON, button("Save")).click();
+        assertThat(page().locator("#others-fault")).containsText("a number above 0");
+        page().getByLabel("Good eggs").fill("1");
+        page().getByRole(AriaRole.BUTTON, button("Add to the clutch")).click();
+        assertThat(page().locator(".head")).containsText("3 waiting");
+    }
+
+    @Test
+    void a_clutch_recorded_by_mistake_is_removed() {
+        var clutch = clutch("EG9", 2);
+        open(path(clutch) + "/edit");
+        page().getByRole(AriaRole.BUTTON, button("Remove the clutch")).click();
+        assertThat(page().locator(".flash form")).hasAttribute("action", UNDO);
+        open(path(clutch));
+        assertThat(page().locator("h1")).hasText("Not found");
+    }
+
+    @Test
+    void what_concerns_welfare_is_said_where_the_eggs_are() {
+        var dam = stock.animal("EG10-D", Sex.FEMALE, "Spider");
+        var sire = stock.animal("EG10-S", Sex.MALE, "Normal");
+        var clutch = stock.clutch(EggsStock.parents(dam, sire), stock.holding().today(), 2, 0);
+        open(path(clutch));
+        page().locator(".cautions summary").click();
+        assertThat(page().locator(".cautions")).containsText("Nerves and balance");
+        assertThat(page().locator(".cautions")).containsText("veterinarian");
+        inspect("clutch-cautions");
+    }
+
+    private Clutch clutch(String name, int eggs) {
+        return stock.clutch(
+                EggsStock.parents(
+                        stock.animal(name + "-D", Sex.FEMALE, "Pastel"),
+                        stock.animal(name + "-S", Sex.MALE, "Normal")),
+                stock.holding().today(),
+                eggs,
+                0);
+    }
+
+    private static String path(Clutch clutch) {
+        return "/eggs/" + clutch.id().value();
     }
 
     static Page.GetByRoleOptions named(String name) {

@@ -62,6 +62,11 @@ record EggsStock(Holding holding) {
                 .result();
     }
 
+    static Parentage parents(AnimalId dam, AnimalId sire) {
+        return new Parentage.Biparental(
+                new Parentage.Dam.Known(dam), new Parentage.Sire.Known(sire));
+    }
+
     private AnimalId animal(Particulars particulars, String line) {
         return Written.to(
                         holding,
