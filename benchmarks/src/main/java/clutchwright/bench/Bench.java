@@ -6,7 +6,7 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 
 /// Runs the measurements whose names are given, or says which there are.
 ///
-/// `bench/run cross` runs [CrossBench], all of it.
+/// `./bench cross` runs [CrossBench], all of it.
 public final class Bench {
 
     private Bench() {}
@@ -14,7 +14,7 @@ public final class Bench {
     @SuppressWarnings("SystemOut")
     public static void main(String... names) throws RunnerException {
         if (names.length == 0) {
-            System.out.println("Usage: bench/run NAME...   names: cross");
+            System.out.println("Usage: ./bench NAME...   names: cross");
             return;
         }
         var options = new OptionsBuilder();
