@@ -1,7 +1,6 @@
 package clutchwright.app.eggs;
 
 import clutchwright.app.holding.Holding;
-import clutchwright.app.parts.GeneLineMarkup;
 import clutchwright.app.web.Entry;
 import clutchwright.app.web.Fields;
 import clutchwright.app.web.Form;
@@ -73,22 +72,15 @@ record Bench(Holding holding, ClutchReading found, String pattern) {
         };
     }
 
-    private static JudgedView judged(
+    private JudgedView judged(
             Optional<Expected> expected, Set<Phenotype> looks, Optional<Sex> sex) {
-        var guess = expected.flatMap(known -> known.find(looks));
+        var model = holding.catalogue(found.clutch().species()).model();
         var judgement =
                 expected.map(known -> Judgement.of(known, looks, sex))
                         .orElseGet(Judgement.Unjudged::new);
         var genes =
-                guess.map(Expected.Guess::genes)
-                        .orElseGet(
-                                () ->
-                                        new GeneLineMarkup(
-                                                looks.stream()
-                                                        .map(Phenotype::name)
-                                                        .sorted()
-                                                        .toList(),
-                                                List.of()));
+                expected.map(known -> known.genesOf(looks))
+                        .orElseGet(() -> Expected.written(model, looks));
         return new JudgedView(
                 Optional.of(genes), JudgementWords.of(judgement), judgement.isSurprising());
     }

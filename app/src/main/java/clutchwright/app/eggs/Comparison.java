@@ -80,18 +80,12 @@ public record Comparison(
         }
         left.forEach(
                 (shows, count) -> {
-                    var guess = expected.find(shows);
-                    var genes =
-                            guess.map(Expected.Guess::genes)
-                                    .orElseGet(
-                                            () ->
-                                                    new GeneLineMarkup(
-                                                            shows.stream()
-                                                                    .map(Phenotype::name)
-                                                                    .sorted()
-                                                                    .toList(),
-                                                            List.of()));
-                    rows.add(row(genes, expected.chanceOf(shows), looked, count));
+                    rows.add(
+                            row(
+                                    expected.genesOf(shows),
+                                    expected.chanceOf(shows),
+                                    looked,
+                                    count));
                 });
         return rows;
     }

@@ -150,6 +150,23 @@ public record Expected(GeneticModel model, List<Part> parts) {
                                         .toList())));
     }
 
+    /// A group as it is written, also one that these parents cannot give.
+    GeneLineMarkup genesOf(Set<Phenotype> shows) {
+        return find(shows).map(Guess::genes).orElseGet(() -> written(model, shows));
+    }
+
+    /// The forms in naming order.
+    static GeneLineMarkup written(GeneticModel model, Set<Phenotype> shows) {
+        return new GeneLineMarkup(
+                model.loci().keySet().stream()
+                        .flatMap(
+                                locus ->
+                                        shows.stream().filter(form -> form.locus().equals(locus)))
+                        .map(Phenotype::name)
+                        .toList(),
+                List.of());
+    }
+
     Fraction chanceOf(Set<Phenotype> shows) {
         return find(shows).map(Guess::chance).orElse(Fraction.NONE);
     }

@@ -94,7 +94,7 @@ public record HatchlingLine(
 
     /// Why it is a surprise; blank where it is none.
     public String surprise() {
-        return judgement.isSurprising() ? JudgementWords.of(judgement) : "";
+        return JudgementWords.brief(judgement);
     }
 
     private static Look look(GeneLine lines, Latest said) {

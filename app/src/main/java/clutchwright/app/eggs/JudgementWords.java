@@ -27,6 +27,15 @@ final class JudgementWords {
         };
     }
 
+    /// Of a hatchling that is on record; what it may mean stands once below the list.
+    static String brief(Judgement judgement) {
+        return switch (judgement) {
+            case Judgement.Usual _, Judgement.Unjudged _ -> "";
+            case Judgement.Impossible() -> "Not possible from these parents as recorded.";
+            case Judgement.Rare _, Judgement.SeldomOfSex _ -> of(judgement);
+        };
+    }
+
     private static String of(Sex sex) {
         return switch (sex) {
             case FEMALE -> "female";
