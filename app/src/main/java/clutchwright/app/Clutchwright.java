@@ -3,8 +3,10 @@ package clutchwright.app;
 import clutchwright.app.cli.Exit;
 import clutchwright.app.cli.Terminal;
 import clutchwright.app.season.PredictCommand;
+import clutchwright.app.settings.BackupCommand;
 import clutchwright.app.settings.ExportCommand;
 import clutchwright.app.settings.ImportCommand;
+import clutchwright.app.settings.RestoreCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.OptionSpec;
@@ -48,6 +50,8 @@ public final class Clutchwright {
                 .addSubcommand(new PredictCommand(terminal))
                 .addSubcommand(new ImportCommand(terminal))
                 .addSubcommand(new ExportCommand(terminal))
+                .addSubcommand(new BackupCommand(terminal))
+                .addSubcommand(new RestoreCommand(terminal))
                 .addSubcommand(new RehearseCommand(terminal))
                 .setOut(terminal.result())
                 .setErr(terminal.messages())

@@ -23,7 +23,9 @@ final class RehearseCommand implements Callable<Integer> {
             List.of(
                     "",
                     "collection",
+                    "collection/1",
                     "season",
+                    "season/predict?dam=9&sire=1",
                     "eggs",
                     "catalogue",
                     "settings",
@@ -44,7 +46,7 @@ final class RehearseCommand implements Callable<Integer> {
         var plan =
                 new Serving.Plan(
                         new DataFolder(folder.toAbsolutePath()),
-                        false,
+                        true,
                         0,
                         InetAddress.ofLiteral("127.0.0.1"),
                         List.of());

@@ -60,7 +60,7 @@ final class ServeCommand implements Callable<Integer> {
         var serving =
                 Serving.start(
                         new Serving.Plan(
-                                DataFolder.choose(data), demo, port, address.get(), names));
+                                folder(), demo, port, address.get(), names));
         return switch (serving) {
             case Serving.Running running -> {
                 terminal.print("Clutchwright is open at " + running.address());
@@ -73,6 +73,14 @@ final class ServeCommand implements Callable<Integer> {
                 yield Exit.BAD_INPUT.status();
             }
         };
+    }
+
+    /// The made-up breeder lives beside the keeper's own collection, never in it.
+    private DataFolder folder() {
+        var chosen = DataFolder.choose(data);
+        return demo && data.isEmpty()
+                ? new DataFolder(chosen.path().resolve("demo"))
+                : chosen;
     }
 
     private Optional<InetAddress> address() {

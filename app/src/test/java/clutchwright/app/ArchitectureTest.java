@@ -313,7 +313,7 @@ class ArchitectureTest {
 
     private static List<Path> packages() throws IOException {
         var folders = new ArrayList<Path>();
-        for (var module : List.of("engine", "records", "app", "bench")) {
+        for (var module : List.of("engine", "records", "app", "benchmarks")) {
             try (var files = Files.walk(ROOT.resolve(module).resolve("src/main/java"))) {
                 files.filter(file -> file.toString().endsWith(".java"))
                         .filter(file -> !file.endsWith("module-info.java"))

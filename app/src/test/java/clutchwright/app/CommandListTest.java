@@ -18,7 +18,7 @@ class CommandListTest {
     void help_lists_every_command_for_people_and_none_of_the_build() {
         assertThat(run("--help")).isZero();
         assertThat(out.toString(StandardCharsets.UTF_8))
-                .contains("serve", "predict")
+                .contains("serve", "predict", "import", "export", "backup", "restore")
                 .doesNotContain("rehearse");
     }
 
@@ -38,7 +38,7 @@ class CommandListTest {
 
     @Test
     void every_command_explains_itself() {
-        for (var command : new String[] {"serve", "predict"}) {
+        for (var command : new String[] {"serve", "predict", "import", "export", "backup", "restore"}) {
             out.reset();
             assertThat(run(command, "--help")).isZero();
             assertThat(out.toString(StandardCharsets.UTF_8)).contains("clutchwright " + command);

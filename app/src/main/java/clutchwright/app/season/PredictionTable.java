@@ -33,19 +33,37 @@ record PredictionTable(Prediction prediction, int eggs) {
     }
 
     private TextTable groups() {
+        var bySex = prediction.outcomes().stream().anyMatch(PredictionTable::favoursOneSex);
+        var heads = new ArrayList<>(List.of("What hatches", "Per egg", "", "In " + eggs));
+        var right = new ArrayList<>(List.of(false, true, true, true));
+        if (bySex) {
+            heads.add("Males");
+            right.add(true);
+        }
+        heads.add("Carries");
+        right.add(false);
         return new TextTable(
-                List.of("What hatches", "Per egg", "", "In " + eggs, "Carries"),
-                List.of(false, true, true, true, false),
-                prediction.outcomes().stream().map(PredictionTable::row).toList());
+                heads,
+                right,
+                prediction.outcomes().stream().map(group -> row(group, bySex)).toList());
     }
 
-    private static List<String> row(Prediction.Group group) {
-        return List.of(
-                group.name(),
-                group.chance().fraction(),
-                Chances.percent(group.chance().value()),
-                Chances.percent(group.atLeastOne()),
-                carries(group));
+    private static boolean favoursOneSex(Prediction.Group group) {
+        return group.sexes().values().stream().distinct().count() > 1;
+    }
+
+    private static List<String> row(Prediction.Group group, boolean bySex) {
+        var row = new ArrayList<String>();
+        row.add(group.name());
+        row.add(group.chance().fraction());
+        row.add(Chances.percent(group.chance().value()));
+        row.add(Chances.percent(group.atLeastOne()));
+        if (bySex) {
+            var males = group.sexes().get("male");
+            row.add(males == null ? "0/1" : males.fraction());
+        }
+        row.add(carries(group));
+        return row;
     }
 
     private static String carries(Prediction.Group group) {

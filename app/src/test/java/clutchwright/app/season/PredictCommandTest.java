@@ -60,6 +60,16 @@ class PredictCommandTest {
         assertThat(document.at("/outcomes/0/visible/1").asString()).isEqualTo("Pastel");
     }
 
+    /// Table B10 of the crosses with r = 1/20: of a male maker's visible young 19 in 20 are males.
+    @Test
+    void a_male_maker_gives_visible_sons_and_plain_daughters() {
+        assertThat(run("predict", "--dam", "Normal", "--sire", "Banana (male maker)")).isZero();
+        assertThat(out.toString(StandardCharsets.UTF_8))
+                .contains("Males")
+                .containsPattern("Banana +1/2 .* 19/20")
+                .containsPattern("Normal +1/2 .* 1/20");
+    }
+
     @Test
     void a_limit_shortens_the_list_and_leaves_the_count() {
         var document = predicted("--dam", "Pastel", "--sire", "Pastel", "--limit", "1");

@@ -85,6 +85,25 @@ class ImportAndExportCommandTest {
                 .contains("picture");
     }
 
+    @Test
+    void a_backup_brings_the_collection_back_and_no_other_file_does() throws IOException {
+        var file = folder.resolve("animals.csv");
+        Files.writeString(file, "tag,sex\nA,f\nB,m\n");
+        json("import", file.toString(), "--json");
+        var zip = folder.resolve("backup.zip");
+
+        assertThat(json("backup", zip.toString(), "--json").status).isZero();
+        assertThat(json("backup", zip.toString()).status).as("no file is written over").isEqualTo(2);
+        var elsewhere = folder.resolve("elsewhere");
+        assertThat(run(elsewhere, "restore", zip.toString(), "--json").status).isZero();
+        var out = folder.resolve("out");
+        var exported = run(elsewhere, "export", out.toString(), "--json");
+        assertThat(exported.document.path("animals").asInt()).isEqualTo(2);
+        assertThat(run(elsewhere, "restore", file.toString()).status).isEqualTo(2);
+        assertThat(run(folder.resolve("nobody"), "backup", folder + "/no.zip").status)
+                .isEqualTo(2);
+    }
+
     private record Run(int status, JsonNode document) {}
 
     private Run json(String... arguments) {
