@@ -21,3 +21,19 @@
     }
   });
 })();
+
+// Typed genes are read in the catalogue of the species that is chosen beside them.
+(() => {
+  "use strict";
+
+  const species = document.querySelector("#ask #species");
+  if (species) {
+    species.addEventListener("change", () => {
+      for (const field of document.querySelectorAll("#ask .gene-field input")) {
+        const address = field.getAttribute("hx-get");
+        field.setAttribute("hx-get", address.replace(/^\/catalogue\/[^/]+\//, `/catalogue/${species.value}/`));
+        window.htmx.process(field);
+      }
+    });
+  }
+})();

@@ -47,6 +47,11 @@ public record KindRow(
                 sexes(outcome));
     }
 
+    /// Whether there may be anything in them that does not show.
+    public boolean holdsMore() {
+        return !carries.toString().isEmpty() || !twoCopies.isEmpty();
+    }
+
     private static String tradeName(Outcome outcome, Species species) {
         var shows = Set.copyOf(outcome.shows());
         return species.combinations().stream()

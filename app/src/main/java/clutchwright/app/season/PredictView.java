@@ -12,6 +12,7 @@ import java.util.Optional;
 ///
 /// @param species whose genes are typed
 /// @param speciesName in words
+/// @param lead what to do next where there is no prediction yet
 /// @param dams what the field for the dam offers
 /// @param sires what the fields for sires offer
 /// @param size of how many eggs the figures speak
@@ -23,6 +24,7 @@ public record PredictView(
         Form form,
         String species,
         String speciesName,
+        String lead,
         List<Choice> speciesChoices,
         List<Choice> dams,
         List<Choice> sires,

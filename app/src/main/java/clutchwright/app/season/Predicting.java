@@ -88,6 +88,7 @@ final class Predicting {
                 form,
                 species,
                 SpeciesWords.within(catalogue.species()),
+                lead(dam, sires),
                 speciesChoices(),
                 AnimalOptions.choices(holding, found.dams()),
                 AnimalOptions.choices(holding, found.males()),
@@ -96,6 +97,18 @@ final class Predicting {
                 prospects,
                 Address.of(form.with("limit", Integer.toString(limit(form) + KINDS))),
                 form.has("compare", "1"));
+    }
+
+    @SuppressWarnings("OptionalUsedAsFieldOrParameterType")
+    private static String lead(Optional<ParentCard> dam, SequencedMap<String, ParentCard> sires) {
+        if (dam.isPresent() && sires.isEmpty()) {
+            return "Now choose a sire for %s.".formatted(dam.get().title());
+        }
+        return dam.isEmpty() && !sires.isEmpty()
+                ? "Now choose a dam for %s.".formatted(sires.firstEntry().getValue().title())
+                : "Choose a dam and a sire from the collection, or write the genes of an animal that"
+                        + " is not yours. What hatches is worked out exactly, and nothing is"
+                        + " written down.";
     }
 
     private Found find(Transaction tx, Form asked) {

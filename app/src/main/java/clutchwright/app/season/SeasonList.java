@@ -72,7 +72,7 @@ record SeasonList(Holding holding, Formats formats) {
                 List.copyOf(seasons),
                 pairings.ofSeason(season),
                 pairings.signsOfSeason(season),
-                new Clutches(tx).ofSeason(season),
+                new Clutches(tx).ofPairingsIn(season),
                 AnimalOptions.find(tx, "", Sex.FEMALE),
                 AnimalOptions.find(tx, "", Sex.MALE));
     }

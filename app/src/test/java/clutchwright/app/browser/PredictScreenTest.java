@@ -141,7 +141,7 @@ class PredictScreenTest extends Browsing {
                         .formatted(url("het Clown"), url("Clown")));
 
         assertThat(page().locator("#eggs-fault"))
-                .hasText("Write a whole number from 1 to 100, not “none”.");
+                .hasText("Write a whole number from 1 to 100, not “none”. The figures speak of 6.");
         assertThat(rows()).hasCount(2);
     }
 
@@ -219,12 +219,45 @@ class PredictScreenTest extends Browsing {
     }
 
     @Test
+    void another_sire_is_added_to_a_prediction() {
+        predict("het Clown", "Clown");
+        page().getByText("Compare another sire").click();
+        page().locator("#sireLine2").fill("het Clown");
+        press("Predict");
+
+        assertThat(page().locator("h1")).hasText("2 sires for het Clown");
+        assertThat(page().locator(".compared > section")).hasCount(2);
+    }
+
+    @Test
+    void a_dam_alone_asks_for_a_sire() {
+        open("/season/predict?damLine=%s".formatted(url("het Clown")));
+
+        assertThat(page().locator(".lead")).hasText("Now choose a sire for het Clown.");
+        assertThat(page().locator("#damLine")).hasValue("het Clown");
+    }
+
+    @Test
+    void genes_of_another_species_are_read_in_its_own_catalogue() {
+        open("/season/predict");
+        page().locator("#species").selectOption("pantherophis-guttatus");
+        page().locator("#damLine").fill("Anerythristic");
+        assertThat(page().locator("#damLine-reading .read-back")).hasText("Anery");
+        page().locator("#sireLine").fill("het Anerythristic");
+        press("Predict");
+
+        row("Anery", "1/2", "50 %");
+        assertThat(page().locator("#eggs")).hasValue("14");
+    }
+
+    @Test
     void a_long_cross_lists_the_hundred_likeliest_and_more_when_asked() {
         var many =
                 "het Clown het Piebald het Genetic Stripe het Desert Ghost het Puzzle het Monsoon"
-                        + " het Sunset";
+                        + " het Sunset het Rainbow het Paint";
         predict(many, many);
 
+        inspect("predict-long");
         assertThat(rows()).hasCount(100);
         assertThat(page().locator("#figures")).containsText("the 100 likeliest are shown.");
         page().getByText("Show more").click();

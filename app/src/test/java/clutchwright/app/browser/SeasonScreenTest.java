@@ -52,6 +52,24 @@ class SeasonScreenTest extends Browsing {
         assertThat(page().locator(".decide")).containsText("Already in the season");
     }
 
+    /// Also where the clutch counts in another season, as a late one may.
+    @Test
+    void a_pairing_whose_female_has_laid_leads_to_her_clutch() {
+        planned("SE-23", "SE-24");
+        var pairing = pairing("SE-23", "SE-24");
+        press(pairing, "Put together");
+        var id = pairing.getByText("Laid …").getAttribute("href").replaceAll(".*=", "");
+        stock().layOf(Long.parseLong(id), 5, 1);
+        page().reload();
+
+        assertThat(pairing.locator(".stage")).containsText("Laid");
+        assertThat(pairing.getByText(Pattern.compile("Clutch .*, laid")))
+                .hasAttribute("href", Pattern.compile("/eggs/\\d+"));
+        assertThat(pairing.locator("form")).hasCount(0);
+        pairing.getByText("Change").click();
+        assertThat(page().locator("main")).containsText("it stays in the season");
+    }
+
     @Test
     void a_season_without_pairings_says_how_to_begin() {
         open("/season?season=2019");

@@ -11,6 +11,8 @@ import clutchwright.records.animals.Tag;
 import clutchwright.records.checks.Questions;
 import clutchwright.records.clutches.Clutches;
 import clutchwright.records.clutches.Laying;
+import clutchwright.records.pairings.PairingId;
+import clutchwright.records.pairings.Pairings;
 import clutchwright.records.statements.Statements;
 import clutchwright.records.statements.Witness;
 import java.util.Optional;
@@ -78,5 +80,30 @@ record SeasonStock(Holding holding) {
                                                         slugs),
                                                 Questions.ALL_THE_SAME)
                                         .theSaved());
+    }
+
+    /// What came of a pairing.
+    void layOf(long pairing, int good, int slugs) {
+        holding.database()
+                .write(
+                        holding.author(),
+                        "A clutch",
+                        tx -> {
+                            var of = new Pairings(tx).thePairing(new PairingId(pairing));
+                            var laying =
+                                    new Laying(
+                                            Optional.empty(),
+                                            holding.today().getYear(),
+                                            Parentage.of(
+                                                    new Parentage.Dam.Known(of.dam()),
+                                                    new Parentage.Sire.Known(of.sire())),
+                                            Optional.of(of.id()),
+                                            holding.today(),
+                                            holding.mainSpecies(),
+                                            "",
+                                            good,
+                                            slugs);
+                            return new Clutches(tx).lay(laying, Questions.ALL_THE_SAME).theSaved();
+                        });
     }
 }

@@ -139,6 +139,11 @@ public final class Clutches {
         return rows.read("season = ?", season);
     }
 
+    /// Those that came of the pairings of a season, in the order of their numbers.
+    public List<Clutch> ofPairingsIn(int season) {
+        return rows.read("pairing in (select id from pairing where season = ?)", season);
+    }
+
     /// As dam or sire, also where that is in doubt, in the order of their numbers.
     public List<Clutch> of(AnimalId parent) {
         return rows.read(
