@@ -1,9 +1,10 @@
 package clutchwright.app.collection;
 
-import clutchwright.app.holding.Holding;
+import clutchwright.app.parts.GeneLineMarkup;
 import clutchwright.app.parts.Markup;
 import clutchwright.app.wording.AnimalWords;
 import clutchwright.app.wording.Formats;
+import clutchwright.engine.genetics.GeneticModel;
 import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.engine.pedigree.Parentage;
 import clutchwright.records.Knowledge;
@@ -50,24 +51,32 @@ public record YoungPart(List<OfClutch> clutches, List<Young> others) {
     }
 
     static YoungPart of(
-            Transaction tx, Holding holding, Knowledge knowledge, Animal animal, Formats formats) {
+            Transaction tx,
+            GeneticModel model,
+            Knowledge knowledge,
+            Animal animal,
+            Formats formats) {
         var clutches = new ArrayList<>(new Clutches(tx).of(animal.id()));
         clutches.sort(Comparator.comparing(Clutch::number).reversed());
         var inClutches = new HashSet<AnimalId>();
         clutches.forEach(clutch -> inClutches.addAll(clutch.hatchlings()));
         return new YoungPart(
                 clutches.stream()
-                        .map(clutch -> ofClutch(clutch, holding, knowledge, animal, formats))
+                        .map(clutch -> ofClutch(clutch, model, knowledge, animal, formats))
                         .toList(),
                 new Animals(tx)
                         .offspringOf(animal.id()).stream()
                                 .filter(young -> !inClutches.contains(young.id()))
-                                .map(young -> young(young, holding))
+                                .map(young -> young(young, model, knowledge))
                                 .toList());
     }
 
     private static OfClutch ofClutch(
-            Clutch clutch, Holding holding, Knowledge knowledge, Animal animal, Formats formats) {
+            Clutch clutch,
+            GeneticModel model,
+            Knowledge knowledge,
+            Animal animal,
+            Formats formats) {
         return new OfClutch(
                 clutch.number().toString(),
                 "/eggs/" + clutch.id().value(),
@@ -76,7 +85,7 @@ public record YoungPart(List<OfClutch> clutches, List<Young> others) {
                 eggs(clutch, formats),
                 clutch.hatchlings().stream()
                         .flatMap(id -> knowledge.find(id).stream())
-                        .map(young -> young(young, holding))
+                        .map(young -> young(young, model, knowledge))
                         .toList());
     }
 
@@ -106,16 +115,17 @@ public record YoungPart(List<OfClutch> clutches, List<Young> others) {
     }
 
     private static Optional<Long> count(Clutch clutch, Class<? extends Fate> fate) {
-        return Optional.of(clutch.eggs().stream().filter(egg -> fate.isInstance(egg.fate())).count())
+        return Optional.of(
+                        clutch.eggs().stream().filter(egg -> fate.isInstance(egg.fate())).count())
                 .filter(n -> n > 0);
     }
 
-    private static Young young(Animal young, Holding holding) {
+    private static Young young(Animal young, GeneticModel model, Knowledge knowledge) {
         return new Young(
                 young.tag().value(),
                 AnimalHead.path(young),
                 AnimalWords.sign(young),
                 AnimalWords.sex(young),
-                holding.line(young.id()).line());
+                GeneLineMarkup.of(model, knowledge.of(young.id())).line());
     }
 }

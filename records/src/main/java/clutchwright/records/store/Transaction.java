@@ -231,6 +231,10 @@ public final class Transaction {
         }
     }
 
+    boolean bearsOnGenes() {
+        return ledger.bearsOnGenes();
+    }
+
     boolean isAbandoned() {
         return abandoned;
     }
