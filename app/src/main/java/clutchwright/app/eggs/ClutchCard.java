@@ -40,7 +40,7 @@ public record ClutchCard(
                         .distinct()
                         .flatMap(id -> Optional.ofNullable(boxes.get(id)).stream())
                         .toList(),
-                new Incubation(clutch.laid(), holding.today()));
+                Incubation.of(clutch.laid(), holding.today(), clutch.species()));
     }
 
     public String link() {

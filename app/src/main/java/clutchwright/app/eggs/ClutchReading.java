@@ -43,7 +43,7 @@ record ClutchReading(Clutch clutch, List<Box> boxes) {
     }
 
     Incubation incubation(Holding holding) {
-        return new Incubation(clutch.laid(), holding.today());
+        return Incubation.of(clutch.laid(), holding.today(), clutch.species());
     }
 
     List<EggLine> lines(Holding holding) {
