@@ -13,7 +13,6 @@ import clutchwright.records.animals.Animal;
 import clutchwright.records.animals.Animals;
 import clutchwright.records.checks.Edit;
 import java.util.List;
-import java.util.Optional;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -85,7 +84,8 @@ public class AnimalFormPage {
                     written.going(AnimalHead.path(saved), saved.tag() + " saved.");
             case AnimalSaving.Result.Faulty(var faulty, var asks) ->
                     find(animal)
-                            .<Reply>map(found -> Reply.faulty(view(found, faulty, List.of(), asks)))
+                            .<Reply>map(
+                                    found -> Reply.faulty(view(found, faulty, List.of(), asks)))
                             .orElseGet(() -> Reply.missing(AnimalPage.MISSING));
             case AnimalSaving.Result.Stale(var theirs, var clashes) ->
                     Reply.conflictWith(
@@ -118,15 +118,18 @@ public class AnimalFormPage {
                     Reply.conflict(before.get().tag() + " was changed by somebody else.");
             case Edit.Refused<Animal>(var refused) ->
                     Reply.faulty(
-                            view(
-                                    before.get(),
-                                    problems.beside(
-                                            holding.database()
-                                                    .read(tx -> AnimalFilling.of(tx, before.get())),
-                                            refused,
-                                            _ -> "remove"),
-                                    List.of(),
-                                    false));
+                            holding.database()
+                                    .read(
+                                            tx ->
+                                                    view(
+                                                            before.get(),
+                                                            problems.beside(
+                                                                    AnimalFilling.of(
+                                                                            tx, before.get()),
+                                                                    refused,
+                                                                    _ -> "remove"),
+                                                            List.of(),
+                                                            false)));
         };
     }
 
@@ -135,7 +138,8 @@ public class AnimalFormPage {
                 "Add an animal", NEW, "/collection", true, species(), List.of(), asks, form);
     }
 
-    private AnimalFormView view(Animal animal, Form form, List<AnimalClash> clashes, boolean asks) {
+    private AnimalFormView view(
+            Animal animal, Form form, List<AnimalClash> clashes, boolean asks) {
         return new AnimalFormView(
                 "Edit " + animal.tag(),
                 AnimalHead.path(animal) + "/edit",
@@ -149,11 +153,11 @@ public class AnimalFormPage {
 
     private List<Choice> species() {
         return Catalogue.shippedSpecies().stream()
-                .map(id -> new Choice(id, holding.shipped(id).species().commonName()))
+                .map(id -> new Choice(id, holding.catalogue(id).species().commonName()))
                 .toList();
     }
 
-    private Optional<Animal> find(AnimalId animal) {
+    private java.util.Optional<Animal> find(AnimalId animal) {
         return holding.database().read(tx -> new Animals(tx).find(animal));
     }
 }

@@ -1,5 +1,6 @@
 package clutchwright.app.collection;
 
+import clutchwright.app.holding.ChangeLine;
 import clutchwright.app.web.Form;
 import clutchwright.app.web.Section;
 import clutchwright.app.web.View;

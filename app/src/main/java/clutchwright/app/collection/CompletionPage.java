@@ -69,8 +69,7 @@ public class CompletionPage {
                     default -> Address::room;
                 };
         var names =
-                holding
-                        .database()
+                holding.database()
                         .read(tx -> List.copyOf(new Places(tx).addresses().values()))
                         .stream()
                         .map(name)

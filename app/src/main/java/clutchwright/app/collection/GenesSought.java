@@ -23,40 +23,43 @@ import java.util.Optional;
 ///
 /// @param bySpecies what the typed line means in each catalogue that understands it
 /// @param how what an animal must be of the genes that the line says show
-record GenesSought(Map<String, Meant> bySpecies, How how) {
-
-    /// What the line means in one catalogue.
-    record Meant(GeneticModel model, Genes genes) {}
+record GenesSought(Holding holding, Map<String, Genes> bySpecies, How how) {
 
     /// Reads what was typed in every catalogue.
     static Result read(Holding holding, String typed, How how) {
-        var meanings = new LinkedHashMap<String, Meant>();
+        var meanings = new LinkedHashMap<String, Genes>();
         var faults = new LinkedHashMap<String, String>();
         for (var species : Catalogue.shippedSpecies()) {
-            var lines = holding.lines(species);
-            switch (lines.read(typed)) {
-                case Reading.Understood(var genes, _, _) ->
-                        meanings.put(species, new Meant(lines.catalogue().model(), genes));
+            switch (holding.lines(species).read(typed)) {
+                case Reading.Understood(var genes, _, _) -> meanings.put(species, genes);
                 case Reading.Unclear(var unclear, _) ->
                         faults.put(species, ReadingWords.of(unclear.getFirst()));
             }
         }
         return meanings.isEmpty()
                 ? new Result.Unclear(faults.sequencedValues().getFirst())
-                : new Result.Understood(new GenesSought(meanings, how));
+                : new Result.Understood(new GenesSought(holding, meanings, how));
     }
 
     boolean areMetBy(Knowledge knowledge, AnimalId animal) {
         return knowledge
                 .find(animal)
-                .flatMap(found -> Optional.ofNullable(bySpecies.get(found.species())))
-                .filter(meant -> areMet(meant, knowledge.of(animal)))
+                .filter(
+                        found ->
+                                Optional.ofNullable(bySpecies.get(found.species()))
+                                        .filter(
+                                                genes ->
+                                                        areMet(
+                                                                holding.catalogue(found.species())
+                                                                        .model(),
+                                                                knowledge.of(animal),
+                                                                genes))
+                                        .isPresent())
                 .isPresent();
     }
 
-    private boolean areMet(Meant meant, Held held) {
-        return meant.genes().statements().stream()
-                .allMatch(statement -> isMet(meant.model(), held, statement));
+    private boolean areMet(GeneticModel model, Held held, Genes genes) {
+        return genes.statements().stream().allMatch(statement -> isMet(model, held, statement));
     }
 
     private boolean isMet(GeneticModel model, Held held, Genes.Statement statement) {

@@ -57,7 +57,8 @@ public class PhotoPage {
     }
 
     @PostMapping(PHOTOS)
-    public Reply add(@PathVariable long id, @RequestParam("photo") MultipartFile file, Form form)
+    public Reply add(
+            @PathVariable long id, @RequestParam("photo") MultipartFile file, Form form)
             throws IOException {
         var animal = new AnimalId(id);
         if (file.isEmpty()) {

@@ -29,7 +29,11 @@ record Problems(Holding holding, Preferring preferring) {
     private ProblemWords words() {
         var knowledge = holding.knowledge();
         return new ProblemWords(
-                id -> knowledge.find(id).map(animal -> animal.tag().value()).orElse("this animal"),
+                id ->
+                        knowledge
+                                .find(id)
+                                .map(animal -> animal.tag().value())
+                                .orElse("this animal"),
                 new Formats(preferring.preferences()));
     }
 }

@@ -1,10 +1,9 @@
 package clutchwright.app.collection;
 
-import clutchwright.app.parts.GeneLineMarkup;
+import clutchwright.app.holding.Holding;
 import clutchwright.app.parts.Markup;
 import clutchwright.app.wording.AnimalWords;
 import clutchwright.app.wording.Formats;
-import clutchwright.engine.genetics.GeneticModel;
 import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.engine.pedigree.Parentage;
 import clutchwright.records.Knowledge;
@@ -51,32 +50,24 @@ public record YoungPart(List<OfClutch> clutches, List<Young> others) {
     }
 
     static YoungPart of(
-            Transaction tx,
-            GeneticModel model,
-            Knowledge knowledge,
-            Animal animal,
-            Formats formats) {
+            Transaction tx, Holding holding, Knowledge knowledge, Animal animal, Formats formats) {
         var clutches = new ArrayList<>(new Clutches(tx).of(animal.id()));
         clutches.sort(Comparator.comparing(Clutch::number).reversed());
         var inClutches = new HashSet<AnimalId>();
         clutches.forEach(clutch -> inClutches.addAll(clutch.hatchlings()));
         return new YoungPart(
                 clutches.stream()
-                        .map(clutch -> ofClutch(clutch, model, knowledge, animal, formats))
+                        .map(clutch -> ofClutch(clutch, holding, knowledge, animal, formats))
                         .toList(),
                 new Animals(tx)
                         .offspringOf(animal.id()).stream()
                                 .filter(young -> !inClutches.contains(young.id()))
-                                .map(young -> young(young, model, knowledge))
+                                .map(young -> young(young, holding))
                                 .toList());
     }
 
     private static OfClutch ofClutch(
-            Clutch clutch,
-            GeneticModel model,
-            Knowledge knowledge,
-            Animal animal,
-            Formats formats) {
+            Clutch clutch, Holding holding, Knowledge knowledge, Animal animal, Formats formats) {
         return new OfClutch(
                 clutch.number().toString(),
                 "/eggs/" + clutch.id().value(),
@@ -85,7 +76,7 @@ public record YoungPart(List<OfClutch> clutches, List<Young> others) {
                 eggs(clutch, formats),
                 clutch.hatchlings().stream()
                         .flatMap(id -> knowledge.find(id).stream())
-                        .map(young -> young(young, model, knowledge))
+                        .map(young -> young(young, holding))
                         .toList());
     }
 
@@ -115,17 +106,16 @@ public record YoungPart(List<OfClutch> clutches, List<Young> others) {
     }
 
     private static Optional<Long> count(Clutch clutch, Class<? extends Fate> fate) {
-        return Optional.of(
-                        clutch.eggs().stream().filter(egg -> fate.isInstance(egg.fate())).count())
+        return Optional.of(clutch.eggs().stream().filter(egg -> fate.isInstance(egg.fate())).count())
                 .filter(n -> n > 0);
     }
 
-    private static Young young(Animal young, GeneticModel model, Knowledge knowledge) {
+    private static Young young(Animal young, Holding holding) {
         return new Young(
                 young.tag().value(),
                 AnimalHead.path(young),
                 AnimalWords.sign(young),
                 AnimalWords.sex(young),
-                GeneLineMarkup.of(model, knowledge.of(young.id())).line());
+                holding.line(young.id()).line());
     }
 }

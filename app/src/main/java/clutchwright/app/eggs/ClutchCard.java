@@ -40,7 +40,7 @@ public record ClutchCard(
                         .distinct()
                         .flatMap(id -> Optional.ofNullable(boxes.get(id)).stream())
                         .toList(),
-                Incubation.of(clutch.laid(), holding.today(), clutch.species()));
+                new Incubation(clutch.laid(), holding.today()));
     }
 
     public String link() {

@@ -43,7 +43,7 @@ record ClutchReading(Clutch clutch, List<Box> boxes) {
     }
 
     Incubation incubation(Holding holding) {
-        return Incubation.of(clutch.laid(), holding.today(), clutch.species());
+        return new Incubation(clutch.laid(), holding.today());
     }
 
     List<EggLine> lines(Holding holding) {

@@ -35,11 +35,6 @@ public record EggsView(int season, List<Integer> seasons, List<ClutchCard> clutc
         return clutches.stream().filter(card -> card.stage() == stage).toList();
     }
 
-    /// Whether the rules of thumb are for any clutch that is waited for.
-    public boolean hasRule() {
-        return clutches.stream().anyMatch(card -> card.waiting() > 0 && card.incubation().hasRule());
-    }
-
     public int waiting() {
         return clutches.stream().mapToInt(ClutchCard::waiting).sum();
     }

@@ -214,8 +214,8 @@ public record Expected(GeneticModel model, List<Part> parts) {
                 .toList();
     }
 
-    /// How many groups can be told apart; where sires are in doubt and there are very many, as
-    /// if no two sires gave the same.
+    /// How many groups can be told apart; where sires are in doubt and there are very many, as if no
+    /// two sires gave the same.
     long groups() {
         var sum =
                 parts.stream()

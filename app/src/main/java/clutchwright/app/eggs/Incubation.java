@@ -4,14 +4,11 @@ import clutchwright.app.wording.Formats;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 
-/// How far a clutch is. For royal pythons there are rules of thumb, common practice and no forecast:
+/// How far a clutch is, by rules of thumb: common practice for royal pythons, no forecast.
+///
 /// 55 to 60 days at 31.5 to 32 °C, candling from the first days on; eggs at 32.8 °C need attention,
 /// at 33.3 °C they are in danger.
-///
-/// @param hasRule whether the rules are for its species
-public record Incubation(LocalDate laid, LocalDate today, boolean hasRule) {
-
-    private static final String RULED = "python-regius";
+public record Incubation(LocalDate laid, LocalDate today) {
 
     static final int EARLIEST = 55;
     static final int LATEST = 60;
@@ -20,11 +17,6 @@ public record Incubation(LocalDate laid, LocalDate today, boolean hasRule) {
     static final double WARN = 32.8;
     static final double ALARM = 33.3;
 
-    /// @param species the rules are of one
-    static Incubation of(LocalDate laid, LocalDate today, String species) {
-        return new Incubation(laid, today, species.equals(RULED));
-    }
-
     /// Days since laying; 0 on the day itself.
     public long day() {
         return Math.max(0, ChronoUnit.DAYS.between(laid, today));
@@ -32,15 +24,15 @@ public record Incubation(LocalDate laid, LocalDate today, boolean hasRule) {
 
     /// Whether hatching is to be looked for by now.
     public boolean isDue() {
-        return hasRule && day() >= EARLIEST;
+        return day() >= EARLIEST;
     }
 
     /// Well past what is common.
     public boolean isLate() {
-        return hasRule && day() > LATEST + 7L;
+        return day() > LATEST + 7L;
     }
 
-    /// From the first to the last day on which hatching is common.
+
     public String window(Formats formats) {
         return formats.dayOfYear(laid.plusDays(EARLIEST))
                 + " to "

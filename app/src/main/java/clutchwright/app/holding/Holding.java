@@ -82,7 +82,7 @@ public final class Holding implements AutoCloseable {
         if (!Catalogue.shippedSpecies().contains(id)) {
             return Optional.empty();
         }
-        var revision = database.geneRevision();
+        var revision = database.revision();
         return Optional.of(
                 species.compute(
                         id,
@@ -103,12 +103,12 @@ public final class Holding implements AutoCloseable {
 
     /// What follows from the records as they are now.
     public Knowledge knowledge() {
-        return keptFor(database.geneRevision()).orElseGet(this::freshKnowledge);
+        return keptFor(database.revision()).orElseGet(this::freshKnowledge);
     }
 
     /// One at a time: a second page that waits finds what the first has computed.
     private synchronized Knowledge freshKnowledge() {
-        var revision = database.geneRevision();
+        var revision = database.revision();
         return keptFor(revision)
                 .orElseGet(
                         () -> {

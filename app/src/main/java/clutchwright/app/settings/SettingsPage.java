@@ -1,11 +1,13 @@
 package clutchwright.app.settings;
 
+import clutchwright.app.holding.Holding;
 import clutchwright.app.web.Entry;
 import clutchwright.app.web.Form;
 import clutchwright.app.web.OwnerPassword;
 import clutchwright.app.web.Preferring;
 import clutchwright.app.web.Reply;
 import clutchwright.app.wording.Preferences;
+import clutchwright.records.store.Dialect;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -16,10 +18,12 @@ public class SettingsPage {
 
     private final Preferring preferring;
     private final OwnerPassword password;
+    private final Holding holding;
 
-    SettingsPage(Preferring preferring, OwnerPassword password) {
+    SettingsPage(Preferring preferring, OwnerPassword password, Holding holding) {
         this.preferring = preferring;
         this.password = password;
+        this.holding = holding;
     }
 
     @GetMapping("/settings")
@@ -58,6 +62,10 @@ public class SettingsPage {
     }
 
     private SettingsView view(Form preferences, Form passwordForm) {
-        return new SettingsView(preferences, passwordForm, password.isSet());
+        return new SettingsView(
+                preferences,
+                passwordForm,
+                password.isSet(),
+                holding.database().dialect() == Dialect.SQLITE);
     }
 }

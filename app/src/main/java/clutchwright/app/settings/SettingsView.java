@@ -14,7 +14,9 @@ import java.util.Optional;
 /// @param preferences the form of units, dates and looks
 /// @param password the form of the owner's password
 /// @param passwordSet whether other devices may sign in
-public record SettingsView(Form preferences, Form password, boolean passwordSet) implements View {
+/// @param canBackUp whether the records lie in one file; other databases have tools of their own
+public record SettingsView(
+        Form preferences, Form password, boolean passwordSet, boolean canBackUp) implements View {
 
     @Override
     public String template() {

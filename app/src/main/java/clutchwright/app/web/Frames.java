@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import org.springframework.http.HttpMethod;
 import org.springframework.security.web.csrf.CsrfToken;
 import org.springframework.web.servlet.support.RequestContextUtils;
 
@@ -34,13 +35,21 @@ final class Frames {
                 csrf(request),
                 new Formats(preferring.preferences()),
                 assets,
-                Optional.ofNullable(request.getParameter("find")).orElse(""),
+                found(request),
                 request.getUserPrincipal() != null);
     }
 
     private List<Section> sections() {
         var exist = pathsThatExist.get();
         return Arrays.stream(Section.values()).filter(s -> exist.contains(s.path())).toList();
+    }
+
+    /// Only where a page is asked for: the parameters of what was posted may be unreadable, and the
+    /// page that says so must still be drawn.
+    private static String found(HttpServletRequest request) {
+        return HttpMethod.GET.matches(request.getMethod())
+                ? Optional.ofNullable(request.getParameter("find")).orElse("")
+                : "";
     }
 
     private static Optional<Flash> flash(HttpServletRequest request) {

@@ -56,6 +56,7 @@ class WebSetup {
                 "icon.svg",
                 "vendor/htmx-2.0.10.min.js",
                 "season.css",
+                "settings.css",
                 "season.js");
     }
 

@@ -36,7 +36,11 @@ public record HistoryWords(
                     "sire_question",
                     "without_sire",
                     "egg",
-                    "clutch");
+                    "clutch",
+                    "pairing",
+                    "box",
+                    "rack",
+                    "room");
 
     /// One thing that became different.
     ///
@@ -59,6 +63,37 @@ public record HistoryWords(
         return found;
     }
 
+    /// What the row is: `animal D-30`, `meal of D-30`, `clutch`.
+    public String subject(Entry entry) {
+        var noun =
+                switch (entry.table()) {
+                    case "statement" -> "genes";
+                    case "sign_seen" -> "sign " + kindOf(entry);
+                    case "sire_candidate" -> "possible sire";
+                    case "health_note" -> "health note";
+                    case "overlay_entry" -> "own gene";
+                    default -> entry.table();
+                };
+        if (entry.table().equals("animal")) {
+            return "animal " + tagOf(entry);
+        }
+        return entry.animal().map(tags).map(tag -> noun + " of " + tag).orElse(noun).strip();
+    }
+
+    /// An animal that is gone again is called as the row itself says.
+    private String tagOf(Entry entry) {
+        var own = Optional.ofNullable(entry.columns().get("tag"));
+        return own.flatMap(value -> value.after().or(value::before))
+                .orElseGet(() -> entry.animal().map(tags).orElse(""));
+    }
+
+    private static String kindOf(Entry entry) {
+        return Optional.ofNullable(entry.columns().get("kind"))
+                .flatMap(value -> value.after().or(value::before))
+                .map(kind -> kind.toLowerCase(Locale.ROOT).replace('_', ' '))
+                .orElse("");
+    }
+
     private String value(Entry entry, String column, Optional<String> text) {
         if (text.isEmpty() || text.get().isBlank()) {
             return "";
@@ -73,7 +108,18 @@ public record HistoryWords(
             case "origin" -> AnimalWords.origin(Origin.How.valueOf(held));
             case "grams" -> formats.weight(Double.parseDouble(held));
             case "taken", "complete", "doubted" -> held.equals("1") ? "yes" : "no";
-            case "hatched", "made_on", "acquired", "added_on" ->
+            case "state", "fate" -> held.toLowerCase(Locale.ROOT);
+            case "finding" ->
+                    entry.table().equals("candling") ? held.toLowerCase(Locale.ROOT) : held;
+            case "hatched",
+                    "made_on",
+                    "acquired",
+                    "added_on",
+                    "laid_on",
+                    "seen_on",
+                    "fated_on",
+                    "put_together",
+                    "separated" ->
                     held.length() == 10 ? formats.date(LocalDate.parse(held)) : held;
             default -> held;
         };
@@ -84,7 +130,11 @@ public record HistoryWords(
             case "origin_from" -> "from";
             case "acquired" -> "came on";
             case "written" -> "genes";
-            case "made_on", "added_on" -> "day";
+            case "made_on", "added_on", "seen_on", "fated_on" -> "day";
+            case "laid_on" -> "laid";
+            case "put_together" -> "put together";
+            case "running" -> "number";
+            case "held" -> "set to";
             case "made_by" -> "by";
             case "grams" -> "weight";
             case "complete" -> "in one piece";

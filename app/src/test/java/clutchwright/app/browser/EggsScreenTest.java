@@ -5,10 +5,8 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import clutchwright.app.holding.Holding;
 import clutchwright.engine.genetics.Sex;
 import clutchwright.records.clutches.Clutch;
-import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
-import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -222,65 +220,6 @@ class EggsScreenTest extends Browsing {
         assertThat(page().locator(".cautions")).containsText("Nerves and balance");
         assertThat(page().locator(".cautions")).containsText("veterinarian");
         inspect("clutch-cautions");
-    }
-
-    @Test
-    void without_script_her_males_come_by_a_button_and_the_rest_by_forms() {
-        stock.paired(
-                stock.animal("EG11-D", Sex.FEMALE, "Pastel"),
-                stock.animal("EG11-S", Sex.MALE, "Normal"));
-        try (var plain =
-                page().context()
-                        .browser()
-                        .newContext(new Browser.NewContextOptions().setJavaScriptEnabled(false))) {
-            var page = plain.newPage();
-            page.navigate(address("/eggs/new"));
-            page.getByLabel("Dam").fill("EG11-D");
-            page.getByRole(AriaRole.BUTTON, button("Show her males")).click();
-            assertThat(page.getByRole(AriaRole.CHECKBOX, labelled("EG11-S"))).isChecked();
-            page.getByLabel("Good eggs").fill("2");
-            page.getByRole(AriaRole.BUTTON, button("Record the clutch")).click();
-            page.getByRole(AriaRole.LINK, named("Candle egg by egg")).click();
-            page.locator(".huge button").first().click();
-            page.locator(".huge button").first().click();
-            assertThat(page.locator(".egg-list")).containsText("good on");
-            page.locator("input[name=egg]").first().check();
-            page.getByRole(AriaRole.COMBOBOX, button("Box")).fill("EG11-1");
-            page.getByRole(AriaRole.BUTTON, button("Put into the box")).click();
-            assertThat(page.locator(".egg-list")).containsText("box EG11-1");
-        }
-    }
-
-    /// The whole way, as a keeper goes it with a female that has just laid.
-    @Test
-    void from_the_egg_to_named_hatchlings_on_pages_of_their_own() {
-        var dam = stock.animal("EG12-D", Sex.FEMALE, "Clown");
-        var sire = stock.animal("EG12-S", Sex.MALE, "Pastel");
-        stock.paired(dam, sire);
-        var laid = stock.holding().today().minusDays(58);
-        open("/eggs/new?dam=EG12-D");
-        page().getByLabel("Laid on").fill(laid.toString());
-        page().getByLabel("Good eggs").fill("3");
-        page().getByRole(AriaRole.BUTTON, button("Record the clutch")).click();
-        page().getByRole(AriaRole.BUTTON, button("Tick all waiting")).click();
-        page().getByLabel("Seen on").fill(laid.plusDays(5).toString());
-        page().getByRole(AriaRole.BUTTON, button("Good")).click();
-        page().getByLabel("Or the first so many").fill("3");
-        page().getByRole(AriaRole.COMBOBOX, button("Box")).fill("EG12-1");
-        page().getByRole(AriaRole.BUTTON, button("Put into the box")).click();
-        page().getByRole(AriaRole.LINK, button("Name what hatches")).click();
-        for (var key : List.of("1", "2", "1")) {
-            page().waitForLoadState();
-            page().keyboard().press(key);
-            page().keyboard().press("f");
-            page().getByRole(AriaRole.BUTTON, button("Name this hatchling")).click();
-            assertThat(page().locator(".flash")).containsText("het Clown");
-        }
-        assertThat(page().locator(".head")).containsText("3 hatched");
-        page().locator(".named .name").first().click();
-        assertThat(page().locator("main")).containsText("EG12-D");
-        // Every young of a visual dam has one copy of hers: Mendel's first law.
-        assertThat(page().locator(".head .genes").first()).containsText("het Clown");
     }
 
     private Clutch clutch(String name, int eggs) {

@@ -36,17 +36,7 @@ class IncubationTest {
         assertThat(Incubation.limits(FORMATS)).contains("32.8 °C", "33.3 °C");
     }
 
-    /// Corn snakes hatch after another time at other temperatures: these days say nothing of them.
-    @Test
-    void no_rule_is_stretched_to_another_species() {
-        var corn = Incubation.of(LAID, LAID.plusDays(70), "pantherophis-guttatus");
-        assertThat(corn.hasRule()).isFalse();
-        assertThat(corn.isDue()).isFalse();
-        assertThat(corn.isLate()).isFalse();
-        assertThat(corn.day()).isEqualTo(70);
-    }
-
     private static Incubation on(LocalDate today) {
-        return Incubation.of(LAID, today, "python-regius");
+        return new Incubation(LAID, today);
     }
 }

@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SequencedMap;
 import java.util.TreeSet;
@@ -28,6 +29,33 @@ public final class Journal {
         return tx.list(Journal::change, "select * from change order by id desc limit ?", most);
     }
 
+    /// The newest changes that are older than that one, newest first.
+    public List<Change> before(ChangeId newer, int most) {
+        return tx.list(
+                Journal::change,
+                "select * from change where id < ? order by id desc limit ?",
+                newer.value(),
+                most);
+    }
+
+    /// How many rows each of these changes wrote.
+    public Map<ChangeId, Integer> sizes(List<Change> changes) {
+        var sizes = new LinkedHashMap<ChangeId, Integer>();
+        if (!changes.isEmpty()) {
+            var ids = changes.stream().map(Change::id).sorted().toList();
+            tx.list(
+                            row -> new Size(new ChangeId(row.number("id")), row.number("rows")),
+                            "select change as id, count(*) as rows from entry"
+                                    + " where change between ? and ? group by change",
+                            ids.getFirst().value(),
+                            ids.getLast().value())
+                    .forEach(size -> sizes.put(size.id(), Math.toIntExact(size.rows())));
+        }
+        return sizes;
+    }
+
+    private record Size(ChangeId id, long rows) {}
+
     public Optional<Change> find(ChangeId id) {
         return tx.first(Journal::change, "select * from change where id = ?", id.value());
     }
@@ -35,6 +63,12 @@ public final class Journal {
     /// Everything that one change wrote, in the order in which it was written.
     public List<Entry> entriesOf(ChangeId change) {
         return entries("e.change = ? order by e.id", change.value());
+    }
+
+    /// A part of the same, for changes of very many rows.
+    public List<Entry> entriesOf(ChangeId change, int skipped, int most) {
+        return entries(
+                "e.change = ? order by e.id limit ? offset ?", change.value(), most, skipped);
     }
 
     /// One row's history, newest first.

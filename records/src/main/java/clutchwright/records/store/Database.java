@@ -25,7 +25,6 @@ public final class Database implements AutoCloseable {
     private final Clock clock;
     private final ReentrantLock writing = new ReentrantLock(true);
     private final AtomicLong revision = new AtomicLong();
-    private final AtomicLong geneRevision = new AtomicLong();
 
     private Database(
             Dialect dialect,
@@ -126,12 +125,6 @@ public final class Database implements AutoCloseable {
         return revision.get();
     }
 
-    /// Grows with every kept write of animals, their parents, what was said or seen of them, or the
-    /// keeper's own genes; a meal or a weight leaves it as it is.
-    public long geneRevision() {
-        return geneRevision.get();
-    }
-
     /// Where photos are kept beside the records.
     public Path folder() {
         return folder;
@@ -177,9 +170,6 @@ public final class Database implements AutoCloseable {
                 kept = true;
                 if (tx.change().isPresent()) {
                     revision.incrementAndGet();
-                }
-                if (tx.bearsOnGenes()) {
-                    geneRevision.incrementAndGet();
                 }
             }
             return result;

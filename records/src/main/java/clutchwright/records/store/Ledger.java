@@ -7,14 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SequencedSet;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /// Writes the journal of one transaction, and keeps in mind which animals it touched.
 final class Ledger {
-
-    private static final Set<String> GENES_FOLLOW_FROM =
-            Set.of("animal", "sire_candidate", "statement", "overlay_entry");
 
     private static final String IN_PLACE =
             "select a.id from animal a join tub t on t.id = a.place"
@@ -27,18 +23,11 @@ final class Ledger {
     private final SequencedSet<Long> touchedAnimals = new LinkedHashSet<>();
     private @Nullable ChangeId change;
 
-    private boolean bearsOnGenes;
-
     Ledger(Prepared prepared, @Nullable Author author, String what, Instant now) {
         this.prepared = prepared;
         this.author = author;
         this.what = what;
         this.now = now;
-    }
-
-    /// Whether anything was written that descent or genes may follow from.
-    boolean bearsOnGenes() {
-        return bearsOnGenes;
     }
 
     Author author() {
@@ -84,7 +73,6 @@ final class Ledger {
         animalOf(table, id, after).ifPresent(animals::add);
         touchedAnimals.addAll(animals);
         touchPlace(table, id);
-        bearsOnGenes |= GENES_FOLLOW_FROM.contains(table);
         var parameters = new ArrayList<@Nullable Object>();
         parameters.add(openedChange().value());
         parameters.add(table);

@@ -231,10 +231,6 @@ public final class Transaction {
         }
     }
 
-    boolean bearsOnGenes() {
-        return ledger.bearsOnGenes();
-    }
-
     boolean isAbandoned() {
         return abandoned;
     }

@@ -1,6 +1,5 @@
-package clutchwright.app.collection;
+package clutchwright.app.holding;
 
-import clutchwright.app.holding.Written;
 import clutchwright.app.wording.HistoryWords;
 import clutchwright.app.wording.HistoryWords.Difference;
 import clutchwright.records.journal.Change;
@@ -13,7 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 
-/// A change in the animal's history.
+/// A change, as a line of a history or of the journal.
 ///
 /// @param undone whether it was taken back
 /// @param undo where to take it back
@@ -33,7 +32,7 @@ public record ChangeLine(
     }
 
     /// @param entries newest first
-    static List<ChangeLine> all(List<Entry> entries, HistoryWords words, ZoneId zone) {
+    public static List<ChangeLine> all(List<Entry> entries, HistoryWords words, ZoneId zone) {
         var changes = new LinkedHashMap<ChangeId, Change>();
         var differences = new LinkedHashMap<ChangeId, List<Difference>>();
         for (var entry : entries) {
@@ -43,17 +42,12 @@ public record ChangeLine(
                     .addAll(words.differences(entry));
         }
         return changes.values().stream()
-                .map(
-                        change ->
-                                line(
-                                        change,
-                                        differences.getOrDefault(change.id(), List.of()),
-                                        words,
-                                        zone))
+                .map(change -> line(change, differences.getOrDefault(change.id(), List.of()), words, zone))
                 .toList();
     }
 
-    private static ChangeLine line(
+    /// @param differences none where they are not shown
+    public static ChangeLine line(
             Change change, List<Difference> differences, HistoryWords words, ZoneId zone) {
         var at = change.at().atZone(zone);
         return new ChangeLine(
