@@ -130,7 +130,10 @@ public record PairingCard(
                             .map(sign -> formats.dayOfYear(sign.on()))
                             .toList();
             if (!days.isEmpty()) {
-                course.add(PairingWords.sign(kind) + " " + formats.list(days));
+                course.add(
+                        PairingWords.sign(kind)
+                                + (days.size() > 1 ? "s " : " ")
+                                + formats.list(days));
             }
         }
         pairing.separated().ifPresent(day -> course.add("Separated " + formats.date(day)));

@@ -61,6 +61,26 @@ record SeasonList(Holding holding, Formats formats) {
                 AnimalOptions.choices(holding, found.sires()));
     }
 
+    /// The season of today; while nothing is planned for it, the last one that is still under way.
+    int current() {
+        return holding.database().read(SeasonList::current);
+    }
+
+    private static int current(Transaction tx) {
+        var pairings = new Pairings(tx);
+        var now = Seasons.of(tx.today());
+        if (!pairings.ofSeason(now).isEmpty()) {
+            return now;
+        }
+        var last = pairings.seasons().stream().filter(season -> season < now).findFirst();
+        return last.filter(
+                        season ->
+                                pairings.ofSeason(season).stream()
+                                        .anyMatch(
+                                                pairing -> pairing.state() == Pairing.State.ACTIVE))
+                .orElse(now);
+    }
+
     private Found find(Transaction tx, int season) {
         var pairings = new Pairings(tx);
         var now = Seasons.of(tx.today());

@@ -38,10 +38,7 @@ public class SeasonPage {
     @GetMapping("/season")
     public Reply list(Form form) {
         var asked = form.text("season");
-        var season =
-                asked.matches("(19|20)\\d\\d")
-                        ? Integer.parseInt(asked)
-                        : Seasons.of(holding.today());
+        var season = asked.matches("(19|20)\\d\\d") ? Integer.parseInt(asked) : list().current();
         return Reply.show(list().view(season, Form.EMPTY, "", PairingCard.Slip.NONE));
     }
 
