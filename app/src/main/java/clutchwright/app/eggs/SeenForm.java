@@ -100,7 +100,7 @@ final class SeenForm {
             Fields fields, GeneLine lines, Set<Phenotype> forms, Genes typed) {
         var byLocus = new LinkedHashMap<LocusId, Statement>();
         for (var form : forms) {
-            var shows = shows(lines, form);
+            var shows = lines.seeing(form);
             var before = byLocus.put(form.locus(), shows);
             if (before != null) {
                 return fields.faulty(
@@ -129,16 +129,6 @@ final class SeenForm {
                         LineEntry.of(
                                 lines,
                                 new Genes(statements, Optional.empty(), typed.remarks()))));
-    }
-
-    private static Statement shows(GeneLine lines, Phenotype form) {
-        return new Statement.Shows(
-                form.locus(),
-                form.name(),
-                lines.catalogue().model().theLocus(form.locus()).showing(form),
-                false,
-                Optional.empty(),
-                Optional.empty());
     }
 
     private static String nameOf(Statement statement) {
