@@ -8,8 +8,8 @@ import clutchwright.app.wording.Chances;
 import clutchwright.engine.genetics.Allele;
 import clutchwright.engine.genetics.GeneticModel;
 import clutchwright.engine.genetics.Phenotype;
-import clutchwright.engine.inference.Held.Basis;
 import clutchwright.engine.pedigree.AnimalId;
+import clutchwright.engine.inference.Held.Basis;
 import clutchwright.records.Knowledge;
 import clutchwright.records.animals.Animal;
 import java.util.ArrayList;
@@ -31,44 +31,38 @@ public record GenesPart(Markup line, Markup strands, List<Why> why) {
     public record Why(String figure, String gene, String sentence, boolean doubtful) {}
 
     /// @param lookedAt whether anything was said or seen of the animal itself
-    static GenesPart of(GeneticModel model, Knowledge knowledge, Animal animal, boolean lookedAt) {
+    static GenesPart of(
+            GeneticModel model, Knowledge knowledge, Animal animal, boolean lookedAt) {
         var held = knowledge.of(animal.id());
         var why = new ArrayList<Why>();
         held.loci()
                 .forEach(
                         (locus, at) -> {
                             var map = model.theLocus(locus);
-                            at.genotypes()
-                                    .map(map::phenotypeOf)
-                                    .chances()
-                                    .forEach(
-                                            (look, chance) -> {
-                                                if (look.visible() && chance.isWhole()) {
-                                                    why.add(whyShown(look, at.basis(), lookedAt));
-                                                } else if (look.visible()) {
-                                                    why.add(
-                                                            why(
-                                                                    Chances.fraction(chance),
-                                                                    "shows " + look.name(),
-                                                                    at.basis(),
-                                                                    ""));
-                                                }
-                                            });
+                            var look =
+                                    at.genotypes()
+                                            .map(map::phenotypeOf)
+                                            .theCertain()
+                                            .filter(Phenotype::visible);
+                            look.ifPresent(
+                                    seen -> why.add(whyShown(seen, at.basis(), lookedAt)));
                             for (var allele : map.locus().alleles()) {
-                                var chance =
-                                        GeneLineMarkup.carriedUnseen(
-                                                map, at.genotypes(), allele);
-                                if (!allele.isWild() && !chance.isNone()) {
+                                var chance = held.chanceOfCarrying(allele);
+                                if (!allele.isWild()
+                                        && !chance.isNone()
+                                        && look.filter(seen -> map.reveals(seen, allele))
+                                                .isEmpty()) {
                                     why.add(
                                             why(
                                                     Chances.fraction(chance),
-                                                    "het " + allele.name(),
+                                                    allele.name(),
                                                     at.basis(),
                                                     parents(knowledge, animal, allele)));
                                 }
                             }
                         });
-        return new GenesPart(GeneLineMarkup.of(model, held).line(), Strands.of(held).large(), why);
+        return new GenesPart(
+                GeneLineMarkup.of(model, held).line(), Strands.of(held).large(), why);
     }
 
     private static Why whyShown(Phenotype look, Basis basis, boolean lookedAt) {
@@ -98,10 +92,13 @@ public record GenesPart(Markup line, Markup strands, List<Why> why) {
         animal.parentage()
                 .sires()
                 .forEach(sire -> words.add("the sire " + has(knowledge, sire, allele)));
-        return words.isEmpty() ? "" : " Of the parents " + String.join(", ", words) + ".";
+        return words.isEmpty()
+                ? ""
+                : " Of the parents " + String.join(", ", words) + ".";
     }
 
-    private static String has(Knowledge knowledge, AnimalId parent, Allele allele) {
+    private static String has(
+            Knowledge knowledge, AnimalId parent, Allele allele) {
         var chance = knowledge.of(parent).chanceOfCarrying(allele);
         var tag = knowledge.find(parent).map(found -> found.tag().value()).orElse("");
         if (chance.isNone()) {

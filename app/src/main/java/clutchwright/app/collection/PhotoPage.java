@@ -36,6 +36,9 @@ public class PhotoPage {
     private static final String PHOTOS = "/collection/{id:[0-9]{1,18}}/photos";
     private static final String PHOTO = PHOTOS + "/{photo:[0-9]{1,18}}";
 
+    /// A photo is read into memory.
+    private static final long MOST_BYTES = 40L << 20;
+
     private final Holding holding;
     private final Problems problems;
     private final AnimalSheet sheet;
@@ -63,6 +66,10 @@ public class PhotoPage {
         var animal = new AnimalId(id);
         if (file.isEmpty()) {
             return again(animal, form.withFault("photo", "Choose a photo to add."));
+        }
+        if (file.getSize() > MOST_BYTES) {
+            return again(
+                    animal, form.withFault("photo", "The photo is larger than 40 MB: choose a smaller one."));
         }
         var bytes = file.getBytes();
         var written =

@@ -1,23 +1,71 @@
 package clutchwright.app.today;
 
+import clutchwright.app.holding.Holding;
+import clutchwright.app.holding.Written;
+import clutchwright.app.web.Form;
+import clutchwright.app.web.Preferring;
 import clutchwright.app.web.Reply;
-import java.time.Clock;
-import java.time.LocalDate;
+import clutchwright.app.wording.Formats;
+import clutchwright.engine.pedigree.AnimalId;
+import clutchwright.records.animals.Animals;
+import clutchwright.records.checks.Edit;
+import clutchwright.records.husbandry.Happening;
+import clutchwright.records.husbandry.Husbandry;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.PostMapping;
 
 /// The screen that opens first: what there is to do now.
 @Controller
 public class TodayPage {
 
-    private final Clock clock;
+    private static final int FEW_MEALS = 8;
+    private static final int MANY_MEALS = 500;
 
-    TodayPage(Clock clock) {
-        this.clock = clock;
+    private final Holding holding;
+    private final Preferring preferring;
+
+    TodayPage(Holding holding, Preferring preferring) {
+        this.holding = holding;
+        this.preferring = preferring;
     }
 
     @GetMapping("/")
-    public Reply show() {
-        return Reply.show(new TodayView(LocalDate.now(clock)));
+    public Reply show(Form query) {
+        var most = query.text("meals").equals("all") ? MANY_MEALS : FEW_MEALS;
+        var found =
+                holding.database().read(tx -> Found.read(tx, holding.today(), most));
+        return Reply.show(TodayView.of(found, new Formats(preferring.preferences())));
+    }
+
+    /// A meal that was offered today, with one tap.
+    @PostMapping("/today/meals/{id:[0-9]{1,18}}")
+    public Reply offered(@PathVariable long id, Form form) {
+        var animal = holding.database().read(tx -> new Animals(tx).find(new AnimalId(id)));
+        if (animal.isEmpty()) {
+            return Reply.missing("That animal is not on record.");
+        }
+        var tag = animal.get().tag();
+        var taken = !form.text("taken").equals("no");
+        var written =
+                Written.to(
+                        holding,
+                        taken ? "Fed " + tag : tag + " refused a meal",
+                        tx ->
+                                new Husbandry(tx)
+                                        .feed(
+                                                new AnimalId(id),
+                                                tx.today(),
+                                                form.text("prey"),
+                                                taken,
+                                                ""));
+        return switch (written.result()) {
+            case Edit.Saved<Happening.Meal> _ ->
+                    written.going(
+                            "/", taken ? tag + " is fed." : tag + " refused; that is on record.");
+            case Edit.Refused<Happening.Meal> _ -> Reply.go("/").saying("Nothing was written.");
+            case Edit.Stale<Happening.Meal> _ -> Reply.conflict("The meal was changed.");
+        };
     }
 }

@@ -1,12 +1,103 @@
 package clutchwright.app.today;
 
+import clutchwright.app.today.Due.When;
 import clutchwright.app.web.Section;
 import clutchwright.app.web.View;
+import clutchwright.app.wording.Formats;
+import clutchwright.records.animals.Status;
+import clutchwright.records.clutches.Clutch;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /// What is due today.
-public record TodayView(LocalDate today) implements View {
+///
+/// @param due in the order of their days
+/// @param meals who goes without a meal for long, longest first
+/// @param moreMeals how many more of those there are
+/// @param house how many animals and eggs there are; blank where there is nothing
+public record TodayView(
+        LocalDate today,
+        boolean empty,
+        List<Due> due,
+        List<Due> meals,
+        int moreMeals,
+        int unsexed,
+        int forSale,
+        String house)
+        implements View {
+
+    public TodayView {
+        due = List.copyOf(due);
+        meals = List.copyOf(meals);
+    }
+
+    static TodayView of(Found found, Formats formats) {
+        var due = new ArrayList<Due>();
+        due.addAll(new DueClutches(found, formats).all());
+        due.addAll(new DuePairings(found, formats).all());
+        due.sort(Comparator.comparing(Due::grave).reversed().thenComparing(Due::from));
+        var meals = new DueMeals(found, formats).all();
+        return new TodayView(
+                found.today(),
+                found.isEmpty(),
+                due,
+                meals,
+                found.countHungry() - meals.size(),
+                found.unsexed(),
+                found.count(Status.FOR_SALE),
+                house(found, formats));
+    }
+
+    private static String house(Found found, Formats formats) {
+        var living =
+                found.count(Status.KEPT)
+                        + found.count(Status.HOLD_BACK)
+                        + found.count(Status.FOR_SALE);
+        var incubating = found.clutches().stream().filter(c -> !c.isComplete()).toList();
+        var eggs = incubating.stream().map(Clutch::incubating).mapToInt(List::size).sum();
+        return formats.count(living, "animal", "animals")
+                + " in the house"
+                + (incubating.isEmpty()
+                        ? ", no eggs incubating"
+                        : ", %s incubating with %s"
+                                .formatted(
+                                        formats.count(incubating.size(), "clutch", "clutches"),
+                                        formats.count(eggs, "egg", "eggs")))
+                + ".";
+    }
+
+    public List<When> groups() {
+        return List.of(When.values());
+    }
+
+    public List<Due> at(When when) {
+        return due.stream().filter(each -> each.when() == when).toList();
+    }
+
+    public boolean nothingDue() {
+        return due.isEmpty() && meals.isEmpty() && unsexed == 0;
+    }
+
+    /// On what the times rest.
+    public String basis(Formats formats) {
+        return "Times are rules of thumb, common practice for royal pythons: hatching %d to %d days after laying at %s to %s, laying %d to %d days after the pre-lay shed."
+                .formatted(
+                        RulesOfThumb.HATCH_FIRST,
+                        RulesOfThumb.HATCH_LAST,
+                        formats.warmth(31.5),
+                        formats.warmth(32),
+                        RulesOfThumb.LAYING_FIRST,
+                        RulesOfThumb.LAYING_LAST);
+    }
+
+    /// When a meal is asked for.
+    public String mealBasis() {
+        return "Asked for after %d days, of the young after %d. Your own rhythm decides; many fast in the breeding season. One that loses weight needs a reptile veterinarian."
+                .formatted(RulesOfThumb.ADULT_HUNGRY, RulesOfThumb.YOUNG_HUNGRY);
+    }
 
     @Override
     public String template() {

@@ -52,7 +52,7 @@ public record Notice(String title, List<String> paragraphs) implements View {
 
     static Notice tooLarge() {
         return new Notice(
-                "Too large", List.of("The file is larger than 50 MB. Nothing was changed."));
+                "Too large", List.of("The file is larger than 200 MB. Nothing was changed."));
     }
 
     static Notice onlyHere() {

@@ -57,6 +57,7 @@ class WebSetup {
                 "vendor/htmx-2.0.10.min.js",
                 "season.css",
                 "settings.css",
+                "today.css",
                 "season.js");
     }
 

@@ -57,7 +57,7 @@ public record ImportWords(ProblemWords records, Formats formats) {
 
     /// What would come in, before anything is written.
     public String wouldComeIn(ImportOutcome.Applied counts) {
-        return "%s, once you say so. Nothing is changed yet.".formatted(counted(counts));
+        return "It would be: %s. Nothing is changed yet.".formatted(counted(counts));
     }
 
     private String counted(ImportOutcome.Applied counts) {

@@ -174,6 +174,21 @@ class ImportScreenTest extends Browsing {
     }
 
     @Test
+    void a_file_that_is_too_large_is_refused_in_plain_words() throws IOException {
+        var large = folder.resolve("large.csv");
+        try (var out = Files.newBufferedWriter(large)) {
+            var line = "x".repeat(1 << 16) + "\n";
+            for (int i = 0; i < 16 * 51; i++) {
+                out.write(line);
+            }
+        }
+        open("/settings/import");
+        page().getByLabel("File", new Page.GetByLabelOptions().setExact(true)).setInputFiles(large);
+        press("Look at the file");
+        assertThat(page().locator("#file-fault")).containsText("at most 50 MB can be read");
+    }
+
+    @Test
     void everything_goes_out_as_a_package_and_is_seen_to_be_on_record() throws IOException {
         open("/settings");
         var download = page().waitForDownload(() -> page().getByText("Download everything").click());

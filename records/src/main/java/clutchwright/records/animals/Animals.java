@@ -1,5 +1,8 @@
 package clutchwright.records.animals;
 
+import java.util.Map;
+import java.util.EnumMap;
+import java.time.LocalDate;
 import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.records.checks.Edit;
 import clutchwright.records.checks.Field;
@@ -142,6 +145,28 @@ public final class Animals {
     /// All of them, in the order in which they were entered.
     public List<Animal> all() {
         return rows.read("select * from animal order by id");
+    }
+
+    /// How many there are of each status that occurs.
+    public Map<Status, Integer> counts() {
+        var counts = new EnumMap<Status, Integer>(Status.class);
+        tx.list(
+                        row ->
+                                Map.entry(
+                                        Status.valueOf(row.text("status")),
+                                        Math.toIntExact(row.number("animals"))),
+                        "select status, count(*) as animals from animal group by status")
+                .forEach(each -> counts.put(each.getKey(), each.getValue()));
+        return counts;
+    }
+
+    /// How many that live here, hatched on that day or later, are not sexed.
+    public int countUnsexed(LocalDate hatchedFrom) {
+        return Math.toIntExact(
+                tx.number(
+                        "select count(*) from animal where sex is null and hatched >= ?"
+                                + " and status in ('KEPT', 'HOLD_BACK', 'FOR_SALE')",
+                        hatchedFrom.toString()));
     }
 
     /// How many there are.

@@ -23,6 +23,14 @@ public final class Husbandry {
 
     private static final List<String> TABLES = List.of("weighing", "meal", "shed", "health_note");
 
+    private static final String HUNGRY =
+            "from animal a join meal m on m.id = (select x.id from meal x where x.animal = a.id"
+                    + " and x.taken = 1 order by x.made_on desc, x.id desc limit 1)"
+                    + " where a.status in ('KEPT', 'HOLD_BACK', 'FOR_SALE')"
+                    + " and m.made_on < (case when a.hatched > ? then ? else ? end)"
+                    + " and not exists (select 1 from meal r where r.animal = a.id"
+                    + " and r.made_on >= ?)";
+
     private final Transaction tx;
 
     public Husbandry(Transaction tx) {
@@ -122,6 +130,33 @@ public final class Husbandry {
     /// The last meal of every animal that ever took one.
     public Map<AnimalId, Meal> lastMealsTaken() {
         return last("meal", Meal.class, " where taken = 1");
+    }
+
+    /// Who goes without a meal for longer than is usual, longest first: the last meal that each of
+    /// them took.
+    ///
+    /// Only animals that live here and whose meals are written down, and that were not offered
+    /// one lately.
+    public List<Meal> hungry(Hunger hunger, int most) {
+        return tx.list(
+                row -> (Meal) HappeningRows.read("meal", row),
+                "select m.* " + HUNGRY + " order by m.made_on, m.id limit ?",
+                hunger.youngFrom().toString(),
+                hunger.youngBefore().toString(),
+                hunger.adultsBefore().toString(),
+                hunger.offeredFrom().toString(),
+                most);
+    }
+
+    /// How many there are of those.
+    public int countHungry(Hunger hunger) {
+        return Math.toIntExact(
+                tx.number(
+                        "select count(*) " + HUNGRY,
+                        hunger.youngFrom().toString(),
+                        hunger.youngBefore().toString(),
+                        hunger.adultsBefore().toString(),
+                        hunger.offeredFrom().toString()));
     }
 
     private <T extends Happening> Map<AnimalId, T> last(String table, Class<T> kind, String where) {

@@ -1,0 +1,115 @@
+package clutchwright.app.today;
+
+import clutchwright.app.wording.Formats;
+import clutchwright.records.clutches.Candling;
+import clutchwright.records.clutches.Clutch;
+import clutchwright.records.clutches.Fate;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/// What the clutches ask for: to be candled, to be looked after as they hatch, to be named.
+record DueClutches(Found found, Formats formats) {
+
+    List<Due> all() {
+        var due = new ArrayList<Due>();
+        for (var clutch : found.clutches()) {
+            if (!clutch.isComplete()) {
+                due.add(hatching(clutch));
+                candling(clutch).ifPresent(due::add);
+            }
+            naming(clutch).ifPresent(due::add);
+        }
+        return due;
+    }
+
+    private Due hatching(Clutch clutch) {
+        var first = clutch.laid().plusDays(RulesOfThumb.HATCH_FIRST);
+        var last = clutch.laid().plusDays(RulesOfThumb.HATCH_LAST);
+        var overdue = found.today().isAfter(last.plusDays(RulesOfThumb.HATCH_OVERDUE));
+        var eggs = formats.count(clutch.incubating().size(), "egg", "eggs");
+        var begun =
+                clutch.eggs().stream().anyMatch(egg -> egg.fate() instanceof Fate.Hatched);
+        return Due.of(
+                first,
+                found.today(),
+                link(clutch) + (begun || !first.isAfter(found.today()) ? "/hatch" : ""),
+                name(clutch),
+                overdue
+                        ? "%s should have hatched by %s."
+                                .formatted(eggs, formats.dayOfYear(last))
+                        : "%s hatch about %s to %s."
+                                .formatted(
+                                        eggs, formats.dayOfYear(first), formats.dayOfYear(last)),
+                "day %d, laid %s".formatted(day(clutch), formats.dayOfYear(clutch.laid())),
+                overdue);
+    }
+
+    private Optional<Due> candling(Clutch clutch) {
+        var last =
+                clutch.eggs().stream()
+                        .flatMap(egg -> egg.candlings().stream())
+                        .map(Candling::on)
+                        .max(Comparator.naturalOrder());
+        if (last.isEmpty() && day(clutch) < RulesOfThumb.TOO_LATE_TO_CANDLE) {
+            return Optional.of(
+                    candle(clutch, RulesOfThumb.FIRST_CANDLING, "Not candled yet.", "first days"));
+        }
+        var halfWay = clutch.laid().plusDays(RulesOfThumb.HALF_WAY_DONE);
+        var done = last.filter(day -> !day.isBefore(halfWay)).isPresent();
+        if (done || day(clutch) >= RulesOfThumb.TOO_LATE_TO_CANDLE) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                candle(clutch, RulesOfThumb.HALF_WAY, "Candle it half way.", "about half way"));
+    }
+
+    private Due candle(Clutch clutch, int day, String what, String when) {
+        return Due.of(
+                clutch.laid().plusDays(day),
+                found.today(),
+                link(clutch) + "/candle",
+                name(clutch),
+                what,
+                "day %d; %s, common practice".formatted(day(clutch), when),
+                false);
+    }
+
+    /// Eggs that hatched and whose young are not on record.
+    private Optional<Due> naming(Clutch clutch) {
+        var unnamed =
+                clutch.eggs().stream()
+                        .filter(
+                                egg ->
+                                        egg.fate() instanceof Fate.Hatched(_, var hatchlings)
+                                                && hatchlings.isEmpty())
+                        .count();
+        return unnamed == 0
+                ? Optional.empty()
+                : Optional.of(
+                        Due.of(
+                                LocalDate.MIN,
+                                found.today(),
+                                link(clutch) + "/hatch",
+                                name(clutch),
+                                formats.count(unnamed, "hatchling is", "hatchlings are")
+                                        + " not named yet.",
+                                "pipped, nothing put on record",
+                                false));
+    }
+
+    private long day(Clutch clutch) {
+        return ChronoUnit.DAYS.between(clutch.laid(), found.today());
+    }
+
+    private String name(Clutch clutch) {
+        return "Clutch %s of %s".formatted(clutch.number(), found.called(clutch.dam()));
+    }
+
+    private static String link(Clutch clutch) {
+        return "/eggs/" + clutch.id().value();
+    }
+}

@@ -1,0 +1,101 @@
+package clutchwright.app.today;
+
+import clutchwright.engine.pedigree.AnimalId;
+import clutchwright.records.animals.Animal;
+import clutchwright.records.animals.Animals;
+import clutchwright.records.animals.Status;
+import clutchwright.records.clutches.Clutch;
+import clutchwright.records.clutches.Clutches;
+import clutchwright.records.husbandry.Happening;
+import clutchwright.records.husbandry.Hunger;
+import clutchwright.records.husbandry.Husbandry;
+import clutchwright.records.pairings.Pairing;
+import clutchwright.records.pairings.Pairings;
+import clutchwright.records.pairings.SignSeen;
+import clutchwright.records.store.Transaction;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/// Everything on record that the day asks for, read at once: so many queries, however large the
+/// collection is.
+///
+/// @param clutches that incubate, and all of this season and the last
+/// @param pairings that are together, of this season and the next
+/// @param signs of those seasons
+/// @param hungry some of them, longest first
+/// @param animals that any of these speak of
+record Found(
+        LocalDate today,
+        Map<Status, Integer> counts,
+        List<Clutch> clutches,
+        List<Pairing> pairings,
+        List<SignSeen> signs,
+        List<Happening.Meal> hungry,
+        int countHungry,
+        int unsexed,
+        Map<AnimalId, Animal> animals) {
+
+    static Found read(Transaction tx, LocalDate today, int mostHungry) {
+        var year = today.getYear();
+        var clutches = new LinkedHashMap<Long, Clutch>();
+        var allClutches = new Clutches(tx);
+        allClutches.incubating().forEach(clutch -> clutches.put(clutch.id().value(), clutch));
+        for (int season = year - 1; season <= year + 1; season++) {
+            allClutches.ofSeason(season).forEach(c -> clutches.putIfAbsent(c.id().value(), c));
+        }
+        var allPairings = new Pairings(tx);
+        var pairings = new ArrayList<Pairing>();
+        var signs = new ArrayList<SignSeen>();
+        for (int season = year - 1; season <= year + 1; season++) {
+            pairings.addAll(allPairings.ofSeason(season));
+            signs.addAll(allPairings.signsOfSeason(season));
+        }
+        var hunger =
+                new Hunger(
+                        today.minusDays(RulesOfThumb.YOUNG_DAYS),
+                        today.minusDays(RulesOfThumb.YOUNG_HUNGRY),
+                        today.minusDays(RulesOfThumb.ADULT_HUNGRY),
+                        today.minusDays(RulesOfThumb.OFFERED));
+        var husbandry = new Husbandry(tx);
+        var hungry = husbandry.hungry(hunger, mostHungry);
+        var ids = new HashSet<AnimalId>();
+        clutches.values().forEach(clutch -> ids.add(clutch.dam()));
+        pairings.forEach(pairing -> ids.addAll(List.of(pairing.dam(), pairing.sire())));
+        hungry.forEach(meal -> ids.add(meal.animal()));
+        var animals = new LinkedHashMap<AnimalId, Animal>();
+        new Animals(tx).find(ids).forEach(animal -> animals.put(animal.id(), animal));
+        return new Found(
+                today,
+                new Animals(tx).counts(),
+                List.copyOf(clutches.values()),
+                pairings,
+                signs,
+                hungry,
+                husbandry.countHungry(hunger),
+                new Animals(tx).countUnsexed(today.minusDays(RulesOfThumb.SEXING_DAYS)),
+                animals);
+    }
+
+    /// The tag, with the name behind it where there is one.
+    String called(AnimalId id) {
+        var animal = animals.get(id);
+        if (animal == null) {
+            return "An animal";
+        }
+        return animal.name().isEmpty()
+                ? animal.tag().value()
+                : animal.tag().value() + " " + animal.name();
+    }
+
+    int count(Status status) {
+        return counts.getOrDefault(status, 0);
+    }
+
+    boolean isEmpty() {
+        return counts.isEmpty();
+    }
+}

@@ -1,0 +1,35 @@
+package clutchwright.app.today;
+
+/// When a thing is due, in days: common practice with royal pythons, no source and no forecast.
+final class RulesOfThumb {
+
+    static final int HATCH_FIRST = 55;
+    static final int HATCH_LAST = 60;
+    /// So long after the last common day a clutch is overdue.
+    static final int HATCH_OVERDUE = 7;
+
+    static final int FIRST_CANDLING = 5;
+    static final int HALF_WAY = 28;
+    /// A candling from that day on counts as the one half way.
+    static final int HALF_WAY_DONE = 21;
+    static final int TOO_LATE_TO_CANDLE = 50;
+
+    static final int LAYING_FIRST = 25;
+    static final int LAYING_LAST = 35;
+    /// So long after the pre-lay shed without eggs something may be wrong.
+    static final int LAYING_OVERDUE = 45;
+
+    static final int TOGETHER_LONG = 42;
+
+    static final int YOUNG_DAYS = 365;
+    static final int YOUNG_HUNGRY = 14;
+    static final int ADULT_HUNGRY = 21;
+    /// So long after a meal was offered it is not asked for again.
+    static final int OFFERED = 4;
+
+    static final int SEXING_DAYS = 200;
+
+    static final int WEEK = 7;
+
+    private RulesOfThumb() {}
+}

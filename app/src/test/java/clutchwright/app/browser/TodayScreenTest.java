@@ -1,0 +1,190 @@
+package clutchwright.app.browser;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clutchwright.app.Serving;
+import clutchwright.app.cli.DataFolder;
+import clutchwright.app.holding.Holding;
+import clutchwright.app.holding.Written;
+import clutchwright.app.wording.Formats;
+import clutchwright.app.wording.Preferences;
+import clutchwright.engine.pedigree.AnimalId;
+import clutchwright.records.checks.Questions;
+import clutchwright.records.husbandry.Happening;
+import clutchwright.records.husbandry.Husbandry;
+import clutchwright.records.pairings.Pairings;
+import clutchwright.records.pairings.SignSeen;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.AriaRole;
+import java.net.InetAddress;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/// What is due today, as a keeper reads it in the morning.
+class TodayScreenTest extends Browsing {
+
+    @TempDir Path folder;
+
+    @Test
+    void an_empty_house_teaches_the_three_ways_to_begin() {
+        try (var house = start(false)) {
+            page().navigate(house.address());
+            assertThat(link("Import a sheet")).hasAttribute("href", "/settings/import");
+            assertThat(link("Add an animal")).hasAttribute("href", "/collection/new");
+            assertThat(page().locator("main code")).hasText("./clutchwright serve --demo");
+            inspect("today-empty");
+        }
+    }
+
+    @Test
+    void the_demo_house_says_what_is_due() {
+        try (var house = start(true)) {
+            page().navigate(house.address());
+            assertThat(page().locator("main")).containsText("animals in the house");
+            assertThat(page().locator(".lines li").first()).isVisible();
+            inspect("today-demo");
+        }
+    }
+
+    /// Common practice, no source: young hatch 55 to 60 days after laying.
+    @Test
+    void a_clutch_of_57_days_is_to_be_looked_after_now() {
+        var stock = new Stock(holding());
+        var today = holding().today();
+        var clutch =
+                stock.clutch(
+                        stock.female("TODAY-F1", "Pastel"),
+                        stock.male("TODAY-M1", "Clown"),
+                        today.minusDays(57),
+                        6,
+                        0);
+        open("/");
+        var line = line("Now", "Clutch " + clutch.number()).first();
+        assertThat(line)
+                .containsText(
+                        "6 eggs hatch about %s to %s."
+                                .formatted(
+                                        formats().dayOfYear(today.minusDays(2)),
+                                        formats().dayOfYear(today.plusDays(3))));
+        line.getByRole(AriaRole.LINK).click();
+        assertThat(page()).hasURL(address("/eggs/" + clutch.id().value() + "/hatch"));
+    }
+
+    /// Common practice, no source: eggs come 25 to 35 days after the pre-lay shed.
+    @Test
+    void a_female_that_has_shed_before_laying_is_given_a_range_of_days() {
+        var stock = new Stock(holding());
+        var today = holding().today();
+        var dam = stock.female("TODAY-F2", "Pastel");
+        var sire = stock.male("TODAY-M2", "Clown");
+        sign(dam.id().value(), sire.id().value(), today.minusDays(20));
+        open("/");
+        assertThat(line("This week", "TODAY-F2"))
+                .containsText(
+                        "She may lay between %s and %s."
+                                .formatted(
+                                        formats().dayOfYear(today.plusDays(5)),
+                                        formats().dayOfYear(today.plusDays(15))));
+
+        stock.clutch(dam, sire, today, 5, 0);
+        open("/");
+        assertThat(line("This week", "TODAY-F2").filter(saying("may lay"))).hasCount(0);
+    }
+
+    @Test
+    void a_meal_is_written_down_with_one_tap_and_taken_back_with_another() {
+        var stock = new Stock(holding());
+        var animal = stock.female("TODAY-F3", "Pastel");
+        Written.to(
+                holding(),
+                "Fed TODAY-F3",
+                tx ->
+                        new Husbandry(tx)
+                                .feed(animal.id(), tx.today().minusDays(40), "rat pup", true, "")
+                                .theSaved());
+        use(Device.PHONE);
+        open("/?meals=all");
+        var hungry = line("Meals, long ago", "TODAY-F3");
+        assertThat(hungry).containsText("No meal taken for 40 days.");
+        assertThat(hungry).containsText("rat pup");
+        inspect("today-meals");
+
+        page().getByLabel("TODAY-F3 is fed").click();
+        assertThat(page().getByRole(AriaRole.STATUS)).containsText("TODAY-F3 is fed.");
+        assertThat(line("Meals, long ago", "TODAY-F3")).hasCount(0);
+        Map<AnimalId, Happening.Meal> last =
+                holding().database().read(tx -> new Husbandry(tx).lastMealsTaken());
+        assertThat(last)
+                .hasEntrySatisfying(
+                        animal.id(),
+                        meal -> {
+                            assertThat(meal.on()).isEqualTo(holding().today());
+                            assertThat(meal.prey()).isEqualTo("rat pup");
+                        });
+
+        page().getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Undo")).click();
+        open("/?meals=all");
+        assertThat(line("Meals, long ago", "TODAY-F3")).hasCount(1);
+    }
+
+    private void sign(long dam, long sire, LocalDate shed) {
+        Written.to(
+                holding(),
+                "Saw a pre-lay shed",
+                tx -> {
+                    var pairings = new Pairings(tx);
+                    var pairing =
+                            pairings.plan(
+                                            shed.getYear(),
+                                            new AnimalId(dam),
+                                            new AnimalId(sire),
+                                            "",
+                                            Questions.ASK)
+                                    .theSaved();
+                    return pairings.see(
+                                    pairing.id(), SignSeen.Kind.PRE_LAY_SHED, shed, "")
+                            .theSaved();
+                });
+    }
+
+    private Serving.Running start(boolean demo) {
+        return switch (Serving.start(
+                new Serving.Plan(
+                        new DataFolder(folder),
+                        demo,
+                        0,
+                        InetAddress.ofLiteral("127.0.0.1"),
+                        List.of()))) {
+            case Serving.Running running -> running;
+            case Serving.Refused(var why) -> throw new IllegalStateException(why);
+        };
+    }
+
+    private Locator line(String group, String text) {
+        return page().getByRole(AriaRole.REGION, new Page.GetByRoleOptions().setName(group))
+                .locator("li")
+                .filter(saying(text));
+    }
+
+    private static Locator.FilterOptions saying(String text) {
+        return new Locator.FilterOptions().setHasText(text);
+    }
+
+    private Locator link(String name) {
+        return page().getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName(name));
+    }
+
+    private Holding holding() {
+        return bean(Holding.class);
+    }
+
+    private static Formats formats() {
+        return new Formats(Preferences.FIRST);
+    }
+}
