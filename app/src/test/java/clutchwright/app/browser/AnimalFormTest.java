@@ -174,6 +174,10 @@ class AnimalFormTest extends Browsing {
         press("Take it off the record");
         assertThat(page().locator(".flash")).containsText("GO-3 is off the record.");
         Assertions.assertThat(stock.find("GO-3")).isEmpty();
+
+        press("Undo");
+        assertThat(page().locator(".flash")).isVisible();
+        Assertions.assertThat(stock.find("GO-3")).isPresent();
     }
 
     @Test
