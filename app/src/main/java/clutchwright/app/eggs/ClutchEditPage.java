@@ -147,12 +147,25 @@ public class ClutchEditPage {
     private Reply answer(Clutch clutch, Form form, Written<Edit<Clutch>> written, String sentence) {
         return switch (written.result()) {
             case Edit.Saved<Clutch> _ -> written.going("/eggs/" + clutch.id().value(), sentence);
-            case Edit.Stale<Clutch> _ ->
-                    Reply.conflict(
-                            "Somebody else has changed clutch %s in the meantime."
-                                    .formatted(clutch.number()));
+            case Edit.Stale<Clutch>(var current) -> both(current, form);
             case Edit.Refused<Clutch>(var problems) -> refused(clutch, form, problems);
         };
+    }
+
+    /// What was typed, beside what somebody else has saved meanwhile; saving again lets it stand.
+    private Reply both(Clutch current, Form typed) {
+        var saved = opened(current);
+        var form = typed.with("version", saved.text("version"));
+        for (var field : List.of("laid", SireChoice.OTHER, "notes")) {
+            if (!saved.text(field).equals(typed.text(field))) {
+                form =
+                        form.withFault(
+                                field,
+                                "Somebody else has changed the clutch. Saved is: “%s”."
+                                        .formatted(saved.text(field)));
+            }
+        }
+        return Reply.conflictWith(view(current, form, ""));
     }
 
     private Reply refused(Clutch clutch, Form form, List<Problem> problems) {

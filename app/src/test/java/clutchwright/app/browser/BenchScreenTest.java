@@ -227,6 +227,24 @@ class BenchScreenTest extends Browsing {
         assertThat(page().locator("h1")).hasText("Hatching");
     }
 
+    @Test
+    void the_last_hatchling_is_taken_back_and_its_egg_waits_again() {
+        var clutch = clutch("BE10", "Pastel", "Normal", 2, 0);
+        open(path(clutch) + "/hatch");
+        guess("Pastel").click();
+        save();
+        assertThat(page().locator(".progress")).containsText("1 of 2 eggs named");
+        page().locator(".flash").getByRole(AriaRole.BUTTON, undo()).click();
+        assertThat(page().locator("h1")).hasText("Hatching");
+        assertThat(page().locator(".progress")).containsText("0 of 2 eggs named");
+        assertThat(page().locator(".named")).hasCount(0);
+        assertThat(page().locator(".tag-preview")).containsText(clutch.number() + "A");
+    }
+
+    private static Locator.GetByRoleOptions undo() {
+        return new Locator.GetByRoleOptions().setName("Undo");
+    }
+
     private Clutch clutch(String name, String dam, String sire, int good, int slugs) {
         return laid(
                 EggsStock.parents(

@@ -201,6 +201,24 @@ class EggsScreenTest extends Browsing {
     }
 
     @Test
+    void two_who_change_a_clutch_see_both_versions_and_choose() {
+        var clutch = clutch("EG13", 2);
+        open(path(clutch) + "/edit");
+        var other = page().context().newPage();
+        other.navigate(address(path(clutch) + "/edit"));
+        page().getByLabel("Notes").fill("in the moss box");
+        page().getByRole(AriaRole.BUTTON, button("Save")).click();
+        assertThat(page().locator(".notes")).containsText("moss box");
+        other.getByLabel("Notes").fill("in the water bowl");
+        other.getByRole(AriaRole.BUTTON, button("Save")).click();
+        assertThat(other.locator("#notes-fault")).containsText("in the moss box");
+        assertThat(other.getByLabel("Notes")).hasValue("in the water bowl");
+        other.getByRole(AriaRole.BUTTON, button("Save")).click();
+        assertThat(other.locator(".notes")).containsText("water bowl");
+        other.close();
+    }
+
+    @Test
     void a_clutch_recorded_by_mistake_is_removed() {
         var clutch = clutch("EG9", 2);
         open(path(clutch) + "/edit");
