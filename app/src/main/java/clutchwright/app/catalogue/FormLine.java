@@ -5,6 +5,7 @@ import clutchwright.engine.catalogue.NamedForm;
 import clutchwright.engine.genetics.LocusId;
 import java.util.List;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /// A form that has a name of its own.
@@ -31,10 +32,17 @@ public record FormLine(String name, String also, String of, List<String> marks, 
     }
 
     /// Whether its name says more than the names of its alleles do.
-    static boolean isTelling(LocusEntry entry, NamedForm form) {
-        var alleles = entry.traits().stream().map(trait -> trait.name()).toList();
+    static boolean isTelling(NamedForm form) {
         return form.phenotype().visible()
-                && !(alleles.contains(form.phenotype().name()) && form.synonyms().isEmpty()
-                        && form.note().isEmpty());
+                && !(form.synonyms().isEmpty() && form.note().isEmpty() && isPlain(form));
+    }
+
+    /// Such as `Super Lesser`, or `Lesser Phantom` for the two.
+    private static boolean isPlain(NamedForm form) {
+        var rest = form.phenotype().name().replaceFirst("^Super ", "");
+        for (var allele : form.pairs().getFirst().alleles()) {
+            rest = rest.replaceFirst(Pattern.quote(allele.name()), "");
+        }
+        return rest.isBlank();
     }
 }

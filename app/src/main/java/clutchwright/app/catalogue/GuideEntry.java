@@ -6,6 +6,7 @@ import clutchwright.engine.catalogue.LocusEntry;
 import clutchwright.engine.catalogue.Trait;
 import clutchwright.engine.genetics.Caution;
 import clutchwright.engine.genetics.LocusId;
+import clutchwright.engine.genetics.Standing;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -35,7 +36,7 @@ public record GuideEntry(
                 guide.path(entry.id()),
                 entry.title(),
                 alleles(entry),
-                GeneWords.capital(modes(entry) + ", " + CautionWords.standing(entry.standing())),
+                GeneWords.capital(modes(entry) + ", " + CautionWords.standing(standing(entry))),
                 care(guide.cautionsOf(entry.id())),
                 own(guide, entry),
                 search.meetsHead(entry) ? "" : search.findBelow(entry).orElse(""),
@@ -45,6 +46,14 @@ public record GuideEntry(
     private static String alleles(LocusEntry entry) {
         var names = entry.traits().stream().map(Trait::name).toList();
         return names.equals(List.of(entry.title())) ? "" : GeneWords.names(names);
+    }
+
+    /// Of a single allele its own, where that is the weaker; of a series that it is one.
+    private static Standing standing(LocusEntry entry) {
+        var own = entry.traits().getFirst().standing();
+        return entry.traits().size() == 1 && own.compareTo(entry.standing()) > 0
+                ? own
+                : entry.standing();
     }
 
     private static String modes(LocusEntry entry) {

@@ -58,7 +58,7 @@ record LocusReading(Holding holding, Guide guide) {
                                                                 new AlleleCount(0, 0))))
                         .toList(),
                 entry.forms().stream()
-                        .filter(form -> FormLine.isTelling(entry, form))
+                        .filter(FormLine::isTelling)
                         .map(form -> FormLine.of(entry, form, this::title))
                         .toList(),
                 guide.cautionsOf(id).stream().map(CareLine::of).distinct().toList(),

@@ -66,6 +66,11 @@ public final class ReadingWords {
         };
     }
 
+    /// Names in a row, in quotation marks.
+    public static String quoted(List<String> names) {
+        return list(names.stream().map(name -> "“" + name + "”").toList());
+    }
+
     static String list(List<String> names) {
         return joined(names, " and ");
     }
