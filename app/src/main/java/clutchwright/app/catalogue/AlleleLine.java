@@ -41,7 +41,10 @@ public record AlleleLine(
                         + GeneWords.explained(trait.mode())
                         + ".",
                 String.join(", ", trait.synonyms()),
-                GeneWords.capital(CautionWords.standing(trait.standing())) + "; " + trait.source() + ".",
+                GeneWords.capital(CautionWords.standing(trait.standing()))
+                        + "; "
+                        + trait.source()
+                        + ".",
                 trait.note().lines().toList(),
                 trait.asks().stream().map(name -> asked(guide, name)).toList(),
                 count.showing(),

@@ -29,6 +29,10 @@ public record EditGeneView(
         return form.faults().keySet().stream().anyMatch(field -> field.startsWith(prefix));
     }
 
+    public boolean isPlaceOpen() {
+        return form.faults().keySet().stream().anyMatch(field -> !field.contains("-"));
+    }
+
     /// What a caution is about, and of which animals.
     public String about(String prefix) {
         var concern = form.text(prefix + LocusSheet.HEAD);

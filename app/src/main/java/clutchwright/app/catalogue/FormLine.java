@@ -12,7 +12,8 @@ import java.util.stream.Collectors;
 ///
 /// @param of the pairs of alleles that look so, as a keeper says them
 /// @param marks what else must be known of it
-public record FormLine(String name, String also, String of, List<String> marks, List<String> notes) {
+public record FormLine(
+        String name, String also, String of, List<String> marks, List<String> notes) {
 
     public FormLine {
         marks = List.copyOf(marks);

@@ -16,8 +16,7 @@ import java.util.stream.Stream;
 record Guide(Catalogue catalogue, Catalogue shipped, Search search) {
 
     static Guide of(Holding holding, String species, String typed) {
-        return new Guide(
-                holding.catalogue(species), holding.shipped(species), Search.of(typed));
+        return new Guide(holding.catalogue(species), holding.shipped(species), Search.of(typed));
     }
 
     String path(LocusId locus) {
@@ -59,9 +58,7 @@ record Guide(Catalogue catalogue, Catalogue shipped, Search search) {
 
     private List<LocusEntry> found() {
         return catalogue.species().loci().stream()
-                .filter(
-                        entry ->
-                                search.meetsHead(entry) || search.findBelow(entry).isPresent())
+                .filter(entry -> search.meetsHead(entry) || search.findBelow(entry).isPresent())
                 .toList();
     }
 

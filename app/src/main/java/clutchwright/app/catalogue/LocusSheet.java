@@ -9,7 +9,8 @@ import java.util.stream.IntStream;
 
 /// The text of one locus as a form, and a form as the text of one locus.
 ///
-/// The plain keys of the locus are fields of their own names; those of its third allele are `a2-mode`
+/// The plain keys of the locus are fields of their own names; those of its third allele are
+// `a2-mode`
 /// and the like, of its forms `f0-...`, of its cautions `c0-...`. What stands behind the key that
 /// begins such a block is its `...-head`.
 record LocusSheet(String locus, Form form) {
@@ -28,7 +29,8 @@ record LocusSheet(String locus, Form form) {
                                 "allele",
                                 "a",
                                 List.of("mode", "also", "asks", "standing", "source", "note")),
-                        new Kind("form", "f", List.of("name", "also", "viability", "masks", "note")),
+                        new Kind(
+                                "form", "f", List.of("name", "also", "viability", "masks", "note")),
                         new Kind("caution", "c", List.of("when", "standing", "words", "source")));
 
         static String letterOf(String key) {
@@ -144,7 +146,9 @@ record LocusSheet(String locus, Form form) {
             if (value.isEmpty() && needed) {
                 add(depth, key, "", field);
             }
-            value.lines().filter(line -> !line.isBlank()).forEach(line -> add(depth, key, line, field));
+            value.lines()
+                    .filter(line -> !line.isBlank())
+                    .forEach(line -> add(depth, key, line, field));
         }
 
         private void add(int depth, String key, String value, String field) {

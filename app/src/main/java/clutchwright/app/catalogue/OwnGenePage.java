@@ -46,7 +46,10 @@ public class OwnGenePage {
         }
         if (form.text("a0-head").isEmpty()) {
             return Reply.faulty(
-                    newView(species, form.withFault("a0-head", "Write what it is called."), List.of()));
+                    newView(
+                            species,
+                            form.withFault("a0-head", "Write what it is called."),
+                            List.of()));
         }
         var draft = new NewGene(form).sheet().draft();
         var written = new OwnGenesWriting(holding, species).add(draft.text());
@@ -163,9 +166,7 @@ public class OwnGenePage {
     }
 
     private static Form beside(
-            Form form,
-            List<CatalogueText.Fault> faults,
-            IntFunction<String> fields) {
+            Form form, List<CatalogueText.Fault> faults, IntFunction<String> fields) {
         var faulty = form;
         for (var fault : faults) {
             faulty = faulty.withFault(fields.apply(fault.line()), CatalogueFaultWords.of(fault));
@@ -173,8 +174,7 @@ public class OwnGenePage {
         return faulty;
     }
 
-    private Reply with(
-            String species, String locus, Function<LocusEntry, Reply> page) {
+    private Reply with(String species, String locus, Function<LocusEntry, Reply> page) {
         if (holding.findLines(species).isEmpty()) {
             return GuidePage.noSuchSpecies(species);
         }

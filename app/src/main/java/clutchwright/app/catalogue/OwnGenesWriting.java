@@ -55,7 +55,8 @@ record OwnGenesWriting(Holding holding, String species) {
                     }
                     var others = others(overlay, locus);
                     var before = catalogue(Stream.concat(others.stream(), entry.stream()).toList());
-                    var judgement = new OwnJudgement(before.catalogue(), catalogue(others).catalogue());
+                    var judgement =
+                            new OwnJudgement(before.catalogue(), catalogue(others).catalogue());
                     var animals = judgement.animalsInTheWay(tx, locus);
                     if (!animals.isEmpty()) {
                         return new OwnOutcome.InUse(animals);
@@ -65,8 +66,7 @@ record OwnGenesWriting(Holding holding, String species) {
     }
 
     private Written<OwnOutcome> write(LocusId locus, String what, OwnText text, String version) {
-        return Written.to(
-                holding, what.formatted(locus), tx -> write(tx, locus, text, version));
+        return Written.to(holding, what.formatted(locus), tx -> write(tx, locus, text, version));
     }
 
     private OwnOutcome write(Transaction tx, LocusId locus, OwnText text, String version) {
@@ -95,7 +95,9 @@ record OwnGenesWriting(Holding holding, String species) {
         var next = new OverlayEntry(0, 0, species, locus, text.text());
         var after = catalogue(Stream.concat(others.stream(), Stream.of(next)).toList());
         var broken =
-                after.unread().stream().filter(unread -> !isUnread(before, unread.entry())).toList();
+                after.unread().stream()
+                        .filter(unread -> !isUnread(before, unread.entry()))
+                        .toList();
         if (!broken.isEmpty()) {
             return new OwnOutcome.Faulty(List.of(breaking(broken.getFirst())));
         }

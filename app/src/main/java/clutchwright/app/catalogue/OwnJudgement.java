@@ -82,9 +82,13 @@ record OwnJudgement(Catalogue before, Catalogue after) {
         return catalogue.find(name).filter(Meaning.OneOf.class::isInstance).isPresent();
     }
 
-    private static CatalogueText.Fault taken(int line, String name) {
+    private CatalogueText.Fault taken(int line, String name) {
+        var other = before.find(name).map(Meaning::name).orElse(name);
         return new CatalogueText.Fault(
-                "", line, "the name '%s', which stands for something else".formatted(name),
+                "",
+                line,
+                "the name '%s', which stands for something else already%s"
+                        .formatted(name, other.equals(name) ? "" : " (" + other + ")"),
                 "a name of its own");
     }
 

@@ -91,8 +91,7 @@ record OwnText(String text) {
         for (int i = 0; i < lines.size(); i++) {
             var matcher = LOCUS.matcher(lines.get(i));
             if (matcher.matches()) {
-                found.add(
-                        new At(i + 1, Optional.ofNullable(matcher.group(2)).orElse("").strip()));
+                found.add(new At(i + 1, Optional.ofNullable(matcher.group(2)).orElse("").strip()));
             }
         }
         return found;

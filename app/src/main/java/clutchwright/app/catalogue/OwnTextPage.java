@@ -120,8 +120,7 @@ public class OwnTextPage {
             return ResponseEntity.notFound().build();
         }
         var entries = holding.database().read(tx -> new Overlay(tx).of(species));
-        var name =
-                ContentDisposition.attachment().filename("own-" + species + ".species").build();
+        var name = ContentDisposition.attachment().filename("own-" + species + ".species").build();
         return ResponseEntity.ok()
                 .contentType(new MediaType(MediaType.TEXT_PLAIN, StandardCharsets.UTF_8))
                 .header(HttpHeaders.CONTENT_DISPOSITION, name.toString())

@@ -67,15 +67,18 @@ public record PairTable(List<String> names, List<List<Cell>> rows) {
                                 caution ->
                                         caution.parts().stream()
                                                 .allMatch(part -> part.holdsFor(pair)))
-                        .map(caution -> "care: " + CautionWords.concern(caution.concern()).toLowerCase(Locale.ROOT))
+                        .map(
+                                caution ->
+                                        "care: "
+                                                + CautionWords.concern(caution.concern())
+                                                        .toLowerCase(Locale.ROOT))
                         .distinct();
         return Stream.of(
                         Stream.of(
                                 living.isEmpty()
                                         ? ""
                                         : "%s (%s)"
-                                                .formatted(
-                                                        living, GeneWords.standing(viability))),
+                                                .formatted(living, GeneWords.standing(viability))),
                         Stream.of(GeneWords.hiding(masking, titles)),
                         care)
                 .flatMap(stream -> stream)

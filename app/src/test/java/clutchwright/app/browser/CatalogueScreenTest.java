@@ -105,6 +105,13 @@ class CatalogueScreenTest extends Browsing {
     }
 
     @Test
+    void the_standing_of_a_single_gene_is_its_own() {
+        // Held so by the shipped file: that Enhancer is recessive is disputed.
+        open("/catalogue?name=enhancer");
+        assertThat(genes().first()).containsText("Recessive, disputed");
+    }
+
+    @Test
     void what_is_not_there_is_said() {
         open("/catalogue/python-regius/no-such-gene");
         assertThat(page().locator("h1")).hasText("Not found");

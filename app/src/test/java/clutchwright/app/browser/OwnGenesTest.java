@@ -11,6 +11,7 @@ import com.microsoft.playwright.options.AriaRole;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.regex.Pattern;
+import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 
 /// Genes of the keeper's own: begun, used, changed, kept from being lost.
@@ -47,7 +48,10 @@ class OwnGenesTest extends Browsing {
 
         // A new name would leave the animals without theirs.
         open(REGIUS + "/emberling/edit");
-        page().locator("summary").filter(new Locator.FilterOptions().setHasText("Emberling")).first().click();
+        page().locator("summary")
+                .filter(new Locator.FilterOptions().setHasText("Emberling"))
+                .first()
+                .click();
         page().locator("#a0-head").fill("Cinderling");
         press("Save");
         assertThat(page().getByRole(AriaRole.ALERT).first()).containsText("animals need it");
@@ -65,11 +69,14 @@ class OwnGenesTest extends Browsing {
     @Test
     void an_allele_is_added_to_a_series_and_the_series_can_be_had_back_as_it_came() {
         open(REGIUS + "/enchi/edit");
+        page().getByText("The place itself").click();
         inspect("catalogue-edit");
         page().getByText("Another allele").click();
         page().locator("#a1-head").fill("Enchora");
-        page().locator("fieldset").filter(new Locator.FilterOptions().setHas(page().locator("[name=a1-mode]")))
-                .getByLabel("Dominant: one copy shows, two are not known").check();
+        page().locator("fieldset")
+                .filter(new Locator.FilterOptions().setHas(page().locator("[name=a1-mode]")))
+                .getByLabel("Dominant: one copy shows, two are not known")
+                .check();
         press("Save");
 
         assertThat(page().locator("table.pairs")).containsText("Enchora");
@@ -87,7 +94,8 @@ class OwnGenesTest extends Browsing {
         page().locator("#a0-head").fill("Pied");
         page().locator("#a0-note").fill("Quite another thing");
         press("Add the gene");
-        assertThat(page().locator("#a0-head-fault")).containsText("which stands for something else");
+        assertThat(page().locator("#a0-head-fault"))
+                .containsText("which stands for something else");
         assertThat(page().locator("#a0-note")).hasValue("Quite another thing");
         inspect("catalogue-new-faulty");
 
@@ -127,14 +135,66 @@ class OwnGenesTest extends Browsing {
         open(REGIUS + "/twohands/text");
         var other = page().context().newPage();
         other.navigate(address(REGIUS + "/twohands/edit"));
+        other.getByText("The place itself").click();
         other.locator("#note").fill("Seen by the other hand");
-        other.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Save").setExact(true)).click();
+        other.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Save").setExact(true))
+                .click();
         assertThat(other.locator(".flash")).containsText("Saved.");
 
         press("Save");
         assertThat(page().getByRole(AriaRole.ALERT)).containsText("Changed by somebody else");
         assertThat(page().getByRole(AriaRole.ALERT)).containsText("Seen by the other hand");
         inspect("catalogue-conflict");
+    }
+
+    @Test
+    void all_of_it_works_without_script() {
+        useWithoutScript();
+        open("/catalogue");
+        page().locator("#name").fill("pied");
+        page().getByRole(AriaRole.SEARCH, new Page.GetByRoleOptions().setName("Genes"))
+                .getByRole(AriaRole.BUTTON)
+                .click();
+        assertThat(page().locator(".guide li")).hasCount(1);
+
+        open(REGIUS + "/new");
+        page().locator("#a0-head").fill("Plainhand");
+        page().getByLabel("Incomplete dominant: one copy shows").check();
+        page().locator("#f0-viability").fill("0");
+        page().locator("#f0-viability-standing").selectOption("likely");
+        page().locator("#c0-head").selectOption("eyes");
+        page().getByLabel("Animals with two copies").check();
+        page().locator("#c0-words").fill("Small eyes. # Ask a veterinarian.");
+        press("Add the gene");
+
+        assertThat(page().locator(".flash").getByRole(AriaRole.BUTTON)).hasText("Undo");
+        assertThat(page().locator("table.pairs")).containsText("Super Plainhand");
+        assertThat(page().locator("table.pairs")).containsText("none lives (likely)");
+        assertThat(page().locator(".care"))
+                .containsText("Eyes: animals with two copies of Plainhand");
+        assertThat(page().locator(".care")).containsText("Small eyes. # Ask a veterinarian.");
+
+        // What the form shows of it is what was typed, and saving it unchanged changes nothing.
+        page().getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Add or change"))
+                .click();
+        assertThat(page().locator("#c0-when")).hasValue("Plainhand x2");
+        assertThat(page().locator("#f0-viability")).hasValue("0");
+        press("Save");
+        assertThat(page().locator("table.pairs")).containsText("none lives (likely)");
+        press("Remove this gene");
+        assertThat(page().locator(".flash")).containsText("removed");
+    }
+
+    @Test
+    void a_series_of_many_forms_stays_as_it_is_when_its_form_is_saved_unchanged() {
+        var holding = bean(Holding.class);
+        var before = holding.catalogue("python-regius").model().theLocus(new LocusId("bel"));
+        open(REGIUS + "/bel/edit");
+        press("Save");
+        Assertions.assertThat(
+                        holding.catalogue("python-regius").model().theLocus(new LocusId("bel")))
+                .isEqualTo(before);
+        press("Back to the text that comes with Clutchwright");
     }
 
     @Test
@@ -147,12 +207,13 @@ class OwnGenesTest extends Browsing {
                                         page().getByRole(
                                                         AriaRole.LINK,
                                                         new Page.GetByRoleOptions()
-                                                                .setName("Take your own genes along"))
+                                                                .setName(
+                                                                        "Take your own genes along"))
                                                 .click());
-        org.assertj.core.api.Assertions.assertThat(Files.readString(download.path()))
+        Assertions.assertThat(Files.readString(download.path()))
                 .contains("locus portable")
                 .contains("allele Portable");
-        org.assertj.core.api.Assertions.assertThat(
+        Assertions.assertThat(
                         bean(Holding.class)
                                 .catalogue("python-regius")
                                 .species()
@@ -169,8 +230,7 @@ class OwnGenesTest extends Browsing {
 
     private void press(String button) {
         page().getByRole(
-                        AriaRole.BUTTON,
-                        new Page.GetByRoleOptions().setName(button).setExact(true))
+                        AriaRole.BUTTON, new Page.GetByRoleOptions().setName(button).setExact(true))
                 .click();
     }
 }

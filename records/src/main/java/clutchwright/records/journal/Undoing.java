@@ -40,6 +40,7 @@ final class Undoing {
 
     private Optional<Undo> takeBack(List<Step> steps) {
         var by = tx.openedChange();
+        var lost = lostGenes(steps);
         for (var step : steps) {
             if (step.before().isPresent()) {
                 tx.restore(step.table(), step.row(), step.before().get());
@@ -47,7 +48,8 @@ final class Undoing {
                 tx.delete(step.table(), step.row());
             }
         }
-        if (!new Soundness(tx).holds(restoredAnimals(steps))) {
+        if (!new Soundness(tx).holds(restoredAnimals(steps))
+                || !lost.containsAll(lostGenes(steps))) {
             return Optional.empty();
         }
         tx.markUndone(change.id(), by, change.undoes());
@@ -59,6 +61,13 @@ final class Undoing {
                 .filter(step -> step.before().isPresent() && step.table().equals("animal"))
                 .map(step -> new AnimalId(step.row()))
                 .collect(Collectors.toSet());
+    }
+
+    /// Genes of animals that no catalogue has; only where the keeper's own genes are put back.
+    private Set<LostGenes.Gene> lostGenes(List<Step> steps) {
+        return steps.stream().anyMatch(step -> step.table().equals("overlay_entry"))
+                ? LostGenes.of(tx)
+                : Set.of();
     }
 
     /// The rows that are no longer as the change left them. A row that the change wrote more than
