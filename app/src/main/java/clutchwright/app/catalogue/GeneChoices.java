@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 
-/// What there is to choose from in the forms of genes: the words of the species files, said
-// plainly.
+/// What there is to choose from in the forms of genes: the words of the species files, said in
+/// plain ones.
 public final class GeneChoices {
 
     private GeneChoices() {}

@@ -10,9 +10,8 @@ import java.util.stream.IntStream;
 /// The text of one locus as a form, and a form as the text of one locus.
 ///
 /// The plain keys of the locus are fields of their own names; those of its third allele are
-// `a2-mode`
-/// and the like, of its forms `f0-...`, of its cautions `c0-...`. What stands behind the key that
-/// begins such a block is its `...-head`.
+/// `a2-mode` and the like, of its forms `f0-...`, of its cautions `c0-...`. What stands behind the
+/// key that begins such a block is its `...-head`.
 record LocusSheet(String locus, Form form) {
 
     static final String HEAD = "head";
@@ -130,7 +129,7 @@ record LocusSheet(String locus, Form form) {
     private static void split(Map<String, String> values, String field, String second) {
         var words = values.getOrDefault(field, "").split("\\s+", 2);
         if (words.length == 2) {
-            values.put(field, words[0]);
+            values.put(field, words[0].equals("0/1") ? "0" : words[0]);
             values.put(second, words[1]);
         }
     }
