@@ -62,6 +62,12 @@ class OwnGenesTest extends Browsing {
         addGene("Passing Fancy", "");
         press("Remove this gene");
         assertThat(page().locator(".flash")).containsText("The gene Passing Fancy is removed.");
+        assertThat(page().locator("#loci")).not().containsText("Passing Fancy");
+
+        page().locator(".flash").getByRole(AriaRole.BUTTON).click();
+        open(REGIUS + "/passing-fancy");
+        assertThat(page().locator("h1")).hasText("Passing Fancy");
+        press("Remove this gene");
         open(REGIUS + "/passing-fancy");
         assertThat(page().locator("h1")).hasText("Not found");
     }
