@@ -6,10 +6,12 @@ import clutchwright.app.web.Reply;
 import clutchwright.records.clutches.Box;
 import clutchwright.records.clutches.Boxes;
 import clutchwright.records.clutches.Clutch;
+import clutchwright.records.clutches.ClutchId;
 import clutchwright.records.clutches.Clutches;
 import clutchwright.records.pairings.Pairings;
 import clutchwright.records.store.Transaction;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.function.Function;
@@ -57,7 +59,13 @@ public class EggsPage {
                         .filter(year -> year == now || !clutches.ofSeason(year).isEmpty())
                         .findFirst()
                         .orElse(now);
-        return found(tx, season, List.copyOf(seasons));
+        var ofSeason = found(tx, season, List.copyOf(seasons));
+        // Eggs that are still waited for are at hand, whatever season they count in.
+        var all = new LinkedHashMap<ClutchId, Clutch>();
+        ofSeason.clutches().forEach(clutch -> all.put(clutch.id(), clutch));
+        clutches.incubating().forEach(clutch -> all.putIfAbsent(clutch.id(), clutch));
+        return new Found(
+                season, ofSeason.seasons(), List.copyOf(all.values()), ofSeason.boxes());
     }
 
     private static Found found(Transaction tx, int season, List<Integer> seasons) {

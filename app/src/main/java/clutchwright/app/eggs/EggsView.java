@@ -35,6 +35,11 @@ public record EggsView(int season, List<Integer> seasons, List<ClutchCard> clutc
         return clutches.stream().filter(card -> card.stage() == stage).toList();
     }
 
+    /// Whether none of another season stands among them.
+    public boolean isOneSeason() {
+        return clutches.stream().allMatch(card -> card.clutch().number().season() == season);
+    }
+
     public int waiting() {
         return clutches.stream().mapToInt(ClutchCard::waiting).sum();
     }

@@ -10,9 +10,11 @@ import clutchwright.records.checks.Field;
 import clutchwright.records.clutches.ClutchNumber;
 import clutchwright.records.clutches.Laying;
 import clutchwright.records.pairings.Pairing;
+import clutchwright.records.pairings.PairingId;
 import clutchwright.records.pairings.Pairings;
 import clutchwright.records.store.Transaction;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -42,11 +44,15 @@ final class LayingForm {
                 () -> {
                     var mother = dam.orElseThrow(() -> new IllegalStateException(typed.value()));
                     var parentage = sires.value().parentage(mother.id());
+                    var pairing =
+                            pairing(tx, form)
+                                    .filter(named -> fits(named, parentage))
+                                    .or(() -> pairing(tx, parentage, laid.value()));
                     return new Laying(
                             number.value(),
-                            laid.value().getYear(),
+                            pairing.map(Pairing::season).orElse(laid.value().getYear()),
                             parentage,
-                            pairing(tx, parentage, laid.value()).map(Pairing::id),
+                            pairing.map(Pairing::id),
                             laid.value(),
                             mother.species(),
                             form.text("notes"),
@@ -80,16 +86,30 @@ final class LayingForm {
                         "number", "Write the number as season-clutch, such as 26-07, or leave it.");
     }
 
-    /// The pairing that the eggs came of, where there is no doubt.
+    /// The pairing that led to this form, if one did.
+    static Optional<Pairing> pairing(Transaction tx, Form form) {
+        var named = form.text("pairing");
+        return named.matches("\\d{1,18}")
+                ? new Pairings(tx).find(new PairingId(Long.parseLong(named)))
+                : Optional.empty();
+    }
+
+    private static boolean fits(Pairing pairing, Parentage parentage) {
+        return parentage.dams().contains(pairing.dam())
+                && parentage.sires().contains(pairing.sire());
+    }
+
+    /// The pairing that the eggs came of, where there is no doubt: of the year in which they were
+    /// laid, or of the next, since a season begins in the autumn before it.
     private static Optional<Pairing> pairing(Transaction tx, Parentage parentage, LocalDate laid) {
         if (parentage.sires().size() != 1) {
             return Optional.empty();
         }
         List<Pairing> pairings = new Pairings(tx).of(parentage.dams().getFirst());
         return pairings.stream()
-                .filter(pairing -> pairing.sire().equals(parentage.sires().getFirst()))
-                .filter(pairing -> pairing.dam().equals(parentage.dams().getFirst()))
-                .filter(pairing -> pairing.season() == laid.getYear())
-                .findFirst();
+                .filter(pairing -> fits(pairing, parentage))
+                .filter(pairing -> pairing.season() >= laid.getYear())
+                .filter(pairing -> pairing.season() <= laid.getYear() + 1)
+                .min(Comparator.comparingInt(Pairing::season));
     }
 }

@@ -24,6 +24,7 @@ import clutchwright.records.store.Transaction;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -52,12 +53,23 @@ public class LayingPage {
         values.put("laid", List.of(today.toString()));
         values.put("slugs", List.of("0"));
         values.putAll(query.values());
+        fromPairing(query).forEach(values::putIfAbsent);
         var form = new Form(values, new LinkedHashMap<>());
         var dam = damOf(form);
         if (!form.values().containsKey(SireChoice.TICKED)) {
             values.put(SireChoice.TICKED, preselected(dam));
         }
         return Reply.show(view(new Form(values, form.faults()), ""));
+    }
+
+    /// Who they are, where the season's list of pairings led here.
+    private Map<String, List<String>> fromPairing(Form query) {
+        return holding.database()
+                .read(tx -> LayingForm.pairing(tx, query))
+                .flatMap(pairing -> holding.knowledge().find(pairing.dam()).map(dam -> Map.of(
+                        "dam", List.of(dam.tag().value()),
+                        SireChoice.TICKED, List.of(pairing.sire().toString()))))
+                .orElseGet(Map::of);
     }
 
     /// The males that she was with; fetched when her tag has been typed.
@@ -151,7 +163,8 @@ public class LayingPage {
     /// The males of this season that were really put to her, else those that were planned.
     private List<String> preselected(List<AnimalId> dam) {
         var season = holding.today().getYear();
-        var now = pairings(dam).stream().filter(pairing -> pairing.season() == season).toList();
+        // Late in the year a pairing may count for the next.
+        var now = pairings(dam).stream().filter(pairing -> pairing.season() >= season).toList();
         var together = now.stream().filter(each -> each.state() != Pairing.State.PLANNED).toList();
         return (together.isEmpty() ? now : together)
                 .stream().map(pairing -> pairing.sire().toString()).toList();
