@@ -57,10 +57,7 @@ final class ServeCommand implements Callable<Integer> {
             terminal.say("--listen: not an address of a computer: " + listen.orElse(""));
             return Exit.BAD_INPUT.status();
         }
-        var serving =
-                Serving.start(
-                        new Serving.Plan(
-                                folder(), demo, port, address.get(), names));
+        var serving = Serving.start(new Serving.Plan(folder(), demo, port, address.get(), names));
         return switch (serving) {
             case Serving.Running running -> {
                 terminal.print("Clutchwright is open at " + running.address());
@@ -78,9 +75,7 @@ final class ServeCommand implements Callable<Integer> {
     /// The made-up breeder lives beside the keeper's own collection, never in it.
     private DataFolder folder() {
         var chosen = DataFolder.choose(data);
-        return demo && data.isEmpty()
-                ? new DataFolder(chosen.path().resolve("demo"))
-                : chosen;
+        return demo && data.isEmpty() ? new DataFolder(chosen.path().resolve("demo")) : chosen;
     }
 
     private Optional<InetAddress> address() {

@@ -38,7 +38,8 @@ class CommandListTest {
 
     @Test
     void every_command_explains_itself() {
-        for (var command : new String[] {"serve", "predict", "import", "export", "backup", "restore"}) {
+        for (var command :
+                new String[] {"serve", "predict", "import", "export", "backup", "restore"}) {
             out.reset();
             assertThat(run(command, "--help")).isZero();
             assertThat(out.toString(StandardCharsets.UTF_8)).contains("clutchwright " + command);

@@ -84,8 +84,7 @@ public class AnimalFormPage {
                     written.going(AnimalHead.path(saved), saved.tag() + " saved.");
             case AnimalSaving.Result.Faulty(var faulty, var asks) ->
                     find(animal)
-                            .<Reply>map(
-                                    found -> Reply.faulty(view(found, faulty, List.of(), asks)))
+                            .<Reply>map(found -> Reply.faulty(view(found, faulty, List.of(), asks)))
                             .orElseGet(() -> Reply.missing(AnimalPage.MISSING));
             case AnimalSaving.Result.Stale(var theirs, var clashes) ->
                     Reply.conflictWith(
@@ -138,8 +137,7 @@ public class AnimalFormPage {
                 "Add an animal", NEW, "/collection", true, species(), List.of(), asks, form);
     }
 
-    private AnimalFormView view(
-            Animal animal, Form form, List<AnimalClash> clashes, boolean asks) {
+    private AnimalFormView view(Animal animal, Form form, List<AnimalClash> clashes, boolean asks) {
         return new AnimalFormView(
                 "Edit " + animal.tag(),
                 AnimalHead.path(animal) + "/edit",

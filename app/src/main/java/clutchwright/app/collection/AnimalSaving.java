@@ -145,8 +145,7 @@ record AnimalSaving(Holding holding, Problems problems) {
     }
 
     private static Result stale(Transaction tx, Animal theirs, Form form) {
-        return new Result.Stale(
-                theirs, AnimalFilling.clashes(AnimalFilling.of(tx, theirs), form));
+        return new Result.Stale(theirs, AnimalFilling.clashes(AnimalFilling.of(tx, theirs), form));
     }
 
     private static Questions questions(Form form) {

@@ -1,7 +1,7 @@
 package clutchwright.app.collection;
 
-import clutchwright.app.holding.ChangeLine;
 import clutchwright.app.collection.AnimalHead.Fact;
+import clutchwright.app.holding.ChangeLine;
 import clutchwright.app.holding.Holding;
 import clutchwright.app.web.Form;
 import clutchwright.app.web.Preferring;
@@ -36,7 +36,11 @@ record AnimalSheet(Holding holding, Preferring preferring) {
     Optional<AnimalView> view(AnimalId id, Form typed, String ink) {
         var knowledge = holding.knowledge();
         return holding.database()
-                .read(tx -> new Animals(tx).find(id).map(animal -> view(tx, knowledge, animal, typed, ink)));
+                .read(
+                        tx ->
+                                new Animals(tx)
+                                        .find(id)
+                                        .map(animal -> view(tx, knowledge, animal, typed, ink)));
     }
 
     private AnimalView view(
@@ -52,8 +56,7 @@ record AnimalSheet(Holding holding, Preferring preferring) {
         return new AnimalView(
                 AnimalHead.of(animal, place, facts(knowledge, animal, happenings, young, formats)),
                 animal.species(),
-                GenesPart.of(
-                        model, knowledge, animal, !(said.isEmpty() && seen.isEmpty())),
+                GenesPart.of(model, knowledge, animal, !(said.isEmpty() && seen.isEmpty())),
                 CautionLine.of(model, knowledge.of(animal.id())),
                 PedigreePart.of(model, knowledge, animal, ink),
                 said,

@@ -69,7 +69,8 @@ public class CompletionPage {
                     default -> Address::room;
                 };
         var names =
-                holding.database()
+                holding
+                        .database()
                         .read(tx -> List.copyOf(new Places(tx).addresses().values()))
                         .stream()
                         .map(name)

@@ -8,8 +8,8 @@ import clutchwright.app.wording.Chances;
 import clutchwright.engine.genetics.Allele;
 import clutchwright.engine.genetics.GeneticModel;
 import clutchwright.engine.genetics.Phenotype;
-import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.engine.inference.Held.Basis;
+import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.records.Knowledge;
 import clutchwright.records.animals.Animal;
 import java.util.ArrayList;
@@ -31,8 +31,7 @@ public record GenesPart(Markup line, Markup strands, List<Why> why) {
     public record Why(String figure, String gene, String sentence, boolean doubtful) {}
 
     /// @param lookedAt whether anything was said or seen of the animal itself
-    static GenesPart of(
-            GeneticModel model, Knowledge knowledge, Animal animal, boolean lookedAt) {
+    static GenesPart of(GeneticModel model, Knowledge knowledge, Animal animal, boolean lookedAt) {
         var held = knowledge.of(animal.id());
         var why = new ArrayList<Why>();
         held.loci()
@@ -44,8 +43,7 @@ public record GenesPart(Markup line, Markup strands, List<Why> why) {
                                             .map(map::phenotypeOf)
                                             .theCertain()
                                             .filter(Phenotype::visible);
-                            look.ifPresent(
-                                    seen -> why.add(whyShown(seen, at.basis(), lookedAt)));
+                            look.ifPresent(seen -> why.add(whyShown(seen, at.basis(), lookedAt)));
                             for (var allele : map.locus().alleles()) {
                                 var chance = held.chanceOfCarrying(allele);
                                 if (!allele.isWild()
@@ -61,8 +59,7 @@ public record GenesPart(Markup line, Markup strands, List<Why> why) {
                                 }
                             }
                         });
-        return new GenesPart(
-                GeneLineMarkup.of(model, held).line(), Strands.of(held).large(), why);
+        return new GenesPart(GeneLineMarkup.of(model, held).line(), Strands.of(held).large(), why);
     }
 
     private static Why whyShown(Phenotype look, Basis basis, boolean lookedAt) {
@@ -92,13 +89,10 @@ public record GenesPart(Markup line, Markup strands, List<Why> why) {
         animal.parentage()
                 .sires()
                 .forEach(sire -> words.add("the sire " + has(knowledge, sire, allele)));
-        return words.isEmpty()
-                ? ""
-                : " Of the parents " + String.join(", ", words) + ".";
+        return words.isEmpty() ? "" : " Of the parents " + String.join(", ", words) + ".";
     }
 
-    private static String has(
-            Knowledge knowledge, AnimalId parent, Allele allele) {
+    private static String has(Knowledge knowledge, AnimalId parent, Allele allele) {
         var chance = knowledge.of(parent).chanceOfCarrying(allele);
         var tag = knowledge.find(parent).map(found -> found.tag().value()).orElse("");
         if (chance.isNone()) {

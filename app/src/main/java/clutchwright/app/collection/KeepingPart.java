@@ -40,7 +40,8 @@ public record KeepingPart(
             switch (happening) {
                 case Happening.Weighing weighing -> {
                     weighings.addFirst(weighing);
-                    weights.add(line("weighing", weighing, formats.weight(weighing.grams()), formats));
+                    weights.add(
+                            line("weighing", weighing, formats.weight(weighing.grams()), formats));
                 }
                 case Happening.Meal meal -> {
                     prey = prey.isEmpty() ? meal.prey() : prey;
@@ -70,7 +71,8 @@ public record KeepingPart(
     }
 
     private static Line line(String kind, Happening happening, String what, Formats formats) {
-        return new Line(kind, happening.id(), formats.date(happening.on()), what, happening.notes());
+        return new Line(
+                kind, happening.id(), formats.date(happening.on()), what, happening.notes());
     }
 
     static String meal(Happening.Meal meal, Formats formats) {

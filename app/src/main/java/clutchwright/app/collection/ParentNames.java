@@ -36,8 +36,7 @@ final class ParentNames {
     /// @param before what was on record of the animal: a question about its sire that did not
     ///     change stays the same question, which its clutch-mates may share
     /// @param key of a new question
-    static Parentage read(
-            Form form, Fields fields, Animals animals, Parentage before, String key) {
+    static Parentage read(Form form, Fields fields, Animals animals, Parentage before, String key) {
         var dam = find(form, fields, animals, "dam").<Dam>map(Dam.Known::new);
         var sires = new LinkedHashMap<AnimalId, Fraction>();
         for (var field : SIRES) {
@@ -60,7 +59,8 @@ final class ParentNames {
     }
 
     /// The fields of a parentage on record.
-    static void fill(Map<String, String> texts, Parentage parentage, Function<AnimalId, String> tag) {
+    static void fill(
+            Map<String, String> texts, Parentage parentage, Function<AnimalId, String> tag) {
         parentage.dams().forEach(dam -> texts.put("dam", tag.apply(dam)));
         var sires = parentage.sires();
         for (int i = 0; i < Math.min(sires.size(), SIRES.size()); i++) {
@@ -119,8 +119,7 @@ final class ParentNames {
         }
         if (text.matches("[0-9]{1,6}([.][0-9]{1,6})?")) {
             var written = new BigDecimal(text);
-            var weight =
-                    Fraction.of(written.unscaledValue(), BigInteger.TEN.pow(written.scale()));
+            var weight = Fraction.of(written.unscaledValue(), BigInteger.TEN.pow(written.scale()));
             if (!weight.isNone()) {
                 return weight;
             }

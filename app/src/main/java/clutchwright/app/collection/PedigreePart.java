@@ -54,13 +54,9 @@ public record PedigreePart(Markup drawing, List<Choice> genes, String ink, boole
         var chosen = alleles.stream().filter(allele -> allele.name().equals(ink)).findFirst();
         var drawing =
                 new PedigreeDrawing(
-                        new Drawing(model, knowledge, chosen)
-                                .slot(List.of(animal.id()), 2));
+                        new Drawing(model, knowledge, chosen).slot(List.of(animal.id()), 2));
         return new PedigreePart(
-                drawing.draw(),
-                choices,
-                chosen.map(Allele::name).orElse(""),
-                drawn.size() > 1);
+                drawing.draw(), choices, chosen.map(Allele::name).orElse(""), drawn.size() > 1);
     }
 
     private static void gather(

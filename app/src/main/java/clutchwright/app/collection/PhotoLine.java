@@ -5,7 +5,13 @@ import clutchwright.records.photos.Photo;
 
 /// A photo of the animal.
 public record PhotoLine(
-        long id, long version, String small, String full, String caption, String added, String alt) {
+        long id,
+        long version,
+        String small,
+        String full,
+        String caption,
+        String added,
+        String alt) {
 
     static PhotoLine of(Photo photo, String tag, Formats formats) {
         var path = "/collection/" + photo.animal() + "/photos/" + photo.id().value();

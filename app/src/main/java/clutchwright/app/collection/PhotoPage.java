@@ -60,8 +60,7 @@ public class PhotoPage {
     }
 
     @PostMapping(PHOTOS)
-    public Reply add(
-            @PathVariable long id, @RequestParam("photo") MultipartFile file, Form form)
+    public Reply add(@PathVariable long id, @RequestParam("photo") MultipartFile file, Form form)
             throws IOException {
         var animal = new AnimalId(id);
         if (file.isEmpty()) {
@@ -69,7 +68,9 @@ public class PhotoPage {
         }
         if (file.getSize() > MOST_BYTES) {
             return again(
-                    animal, form.withFault("photo", "The photo is larger than 40 MB: choose a smaller one."));
+                    animal,
+                    form.withFault(
+                            "photo", "The photo is larger than 40 MB: choose a smaller one."));
         }
         var bytes = file.getBytes();
         var written =

@@ -60,10 +60,7 @@ public class PlacesPage {
     @PostMapping(PATH + "/racks")
     public Reply addRack(Form form) {
         return save(
-                form,
-                "newRack",
-                "Added the rack " + form.text("newRack"),
-                tx -> addRack(tx, form));
+                form, "newRack", "Added the rack " + form.text("newRack"), tx -> addRack(tx, form));
     }
 
     private static Edit<Rack> addRack(Transaction tx, Form form) {
@@ -171,13 +168,16 @@ public class PlacesPage {
     private static List<OfRack> racks(Transaction tx, Places places, Room room) {
         Map<TubId, List<Animal>> animals =
                 new Animals(tx)
-                        .find(Query.everything().withRoom(room.id()).page(0, MOST_IN_A_ROOM))
-                        .animals()
-                        .stream()
-                        .collect(Collectors.groupingBy(animal -> animal.place().orElseThrow()));
-        return places.racks(room.id()).stream()
-                .map(rack -> ofRack(places, rack, animals))
-                .toList();
+                                .find(
+                                        Query.everything()
+                                                .withRoom(room.id())
+                                                .page(0, MOST_IN_A_ROOM))
+                                .animals()
+                                .stream()
+                                .collect(
+                                        Collectors.groupingBy(
+                                                animal -> animal.place().orElseThrow()));
+        return places.racks(room.id()).stream().map(rack -> ofRack(places, rack, animals)).toList();
     }
 
     private static OfRack ofRack(Places places, Rack rack, Map<TubId, List<Animal>> animals) {

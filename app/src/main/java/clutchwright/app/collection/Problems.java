@@ -29,11 +29,7 @@ record Problems(Holding holding, Preferring preferring) {
     private ProblemWords words() {
         var knowledge = holding.knowledge();
         return new ProblemWords(
-                id ->
-                        knowledge
-                                .find(id)
-                                .map(animal -> animal.tag().value())
-                                .orElse("this animal"),
+                id -> knowledge.find(id).map(animal -> animal.tag().value()).orElse("this animal"),
                 new Formats(preferring.preferences()));
     }
 }

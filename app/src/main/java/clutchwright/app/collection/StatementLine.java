@@ -86,9 +86,7 @@ public record StatementLine(
                                     .formatted(
                                             allele.name(),
                                             Chances.fraction(said),
-                                            follows.isNone()
-                                                    ? "none"
-                                                    : Chances.fraction(follows)));
+                                            follows.isNone() ? "none" : Chances.fraction(follows)));
                 }
             }
         }

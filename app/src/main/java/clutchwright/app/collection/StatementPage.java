@@ -3,9 +3,9 @@ package clutchwright.app.collection;
 import clutchwright.app.holding.Holding;
 import clutchwright.app.holding.LineEntry;
 import clutchwright.app.holding.Written;
+import clutchwright.app.web.Entry;
 import clutchwright.app.web.Fields;
 import clutchwright.app.web.Form;
-import clutchwright.app.web.Entry;
 import clutchwright.app.web.Preferring;
 import clutchwright.app.web.Reply;
 import clutchwright.app.wording.ProblemWords;
@@ -56,7 +56,9 @@ public class StatementPage {
                 var written =
                         Written.<Edit<? extends Statement>>to(
                                 holding,
-                                (said ? "Wrote down what was said of " : "Wrote down what was seen of ")
+                                (said
+                                                ? "Wrote down what was said of "
+                                                : "Wrote down what was seen of ")
                                         + animal.get().tag(),
                                 tx ->
                                         said
@@ -85,8 +87,7 @@ public class StatementPage {
 
     @GetMapping(ONE)
     public Reply show(@PathVariable long id, @PathVariable long statement) {
-        return find(id)
-                .flatMap(
+        return find(id).flatMap(
                         animal ->
                                 find(animal, statement)
                                         .<Reply>map(
@@ -155,13 +156,11 @@ public class StatementPage {
             Function<Form, StatementView> again,
             String said) {
         return switch (written.result()) {
-            case Edit.Saved<? extends Statement> _ ->
-                    written.going(AnimalHead.path(animal), said);
+            case Edit.Saved<? extends Statement> _ -> written.going(AnimalHead.path(animal), said);
             case Edit.Stale<? extends Statement>(var theirs) ->
                     Reply.conflictWith(again.apply(mineOver(theirs, form)));
             case Edit.Refused<? extends Statement>(var refused) ->
-                    Reply.faulty(
-                            again.apply(problems.beside(form, refused, StatementPage::field)));
+                    Reply.faulty(again.apply(problems.beside(form, refused, StatementPage::field)));
         };
     }
 

@@ -33,7 +33,8 @@ record TubRun(Transaction tx, long rack, String names) {
         int last = Integer.parseInt(run.group(2));
         if (last < first || last - first >= MOST) {
             return Edit.refused(
-                    new Problem.Unreadable(Field.TUB, names, "a run such as 1-12, at most " + MOST));
+                    new Problem.Unreadable(
+                            Field.TUB, names, "a run such as 1-12, at most " + MOST));
         }
         Edit<Tub> edit = places.addTub(new RackId(rack), Integer.toString(first), "");
         for (int number = first + 1; number <= last && edit.saved().isPresent(); number++) {

@@ -106,7 +106,8 @@ public record YoungPart(List<OfClutch> clutches, List<Young> others) {
     }
 
     private static Optional<Long> count(Clutch clutch, Class<? extends Fate> fate) {
-        return Optional.of(clutch.eggs().stream().filter(egg -> fate.isInstance(egg.fate())).count())
+        return Optional.of(
+                        clutch.eggs().stream().filter(egg -> fate.isInstance(egg.fate())).count())
                 .filter(n -> n > 0);
     }
 

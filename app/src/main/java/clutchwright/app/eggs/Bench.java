@@ -61,9 +61,7 @@ record Bench(Holding holding, ClutchReading found, String pattern) {
         return switch (fields.into(() -> read.value())) {
             case Entry.Faulty<?>(var faulty) ->
                     new JudgedView(
-                            Optional.empty(),
-                            String.join(" ", faulty.faults().values()),
-                            true);
+                            Optional.empty(), String.join(" ", faulty.faults().values()), true);
             case Entry.Understood<?> _ ->
                     read.value()
                             .flatMap(text -> SeenForm.looks(lines, text))
@@ -88,8 +86,7 @@ record Bench(Holding holding, ClutchReading found, String pattern) {
     /// Why a hatchling that was just named is a surprise, if it is one.
     Optional<String> surprise(AnimalId hatchling) {
         var now = ClutchReading.find(holding, found.clutch().id().value());
-        return now
-                .map(reading -> new Bench(holding, reading, pattern))
+        return now.map(reading -> new Bench(holding, reading, pattern))
                 .map(bench -> bench.hatchlings(Expected.of(holding, bench.found().clutch())))
                 .flatMap(
                         lines ->
@@ -159,9 +156,7 @@ record Bench(Holding holding, ClutchReading found, String pattern) {
 
     private List<GenesInPlay.Gene> genes(Optional<Expected> expected) {
         var clutch = found.clutch();
-        return expected.map(GenesInPlay::of)
-                .orElseGet(() -> ofDam(clutch))
-                .genes();
+        return expected.map(GenesInPlay::of).orElseGet(() -> ofDam(clutch)).genes();
     }
 
     private GenesInPlay ofDam(Clutch clutch) {

@@ -108,9 +108,7 @@ public class BenchPage {
                 switch (hatched.out()) {
                     case HatchForm.Out.Next() ->
                             eggs.hatchNext(
-                                    bench.found().clutch().id(),
-                                    hatching,
-                                    Questions.ALL_THE_SAME);
+                                    bench.found().clutch().id(), hatching, Questions.ALL_THE_SAME);
                     case HatchForm.Out.Of(var egg) ->
                             eggs.hatch(egg, hatching, Questions.ALL_THE_SAME);
                     case HatchForm.Out.TwinOf(var egg) ->
@@ -130,9 +128,7 @@ public class BenchPage {
 
     private String said(Bench bench, Animal animal) {
         var line = "%s is named: %s.".formatted(animal.tag(), holding.line(animal.id()).inWords());
-        return bench.surprise(animal.id())
-                .map(sentence -> line + " " + sentence)
-                .orElse(line);
+        return bench.surprise(animal.id()).map(sentence -> line + " " + sentence).orElse(line);
     }
 
     private Form withFaults(Form form, List<Problem> problems) {

@@ -65,9 +65,7 @@ public class ClutchPage {
                             "/eggs/"
                                     + found.clutch().id().value()
                                     + (form.text("back").equals("hatch") ? "/hatch" : ""),
-                            "%s %s."
-                                    .formatted(
-                                            formats().count(eggs, "egg", "eggs"), what));
+                            "%s %s.".formatted(formats().count(eggs, "egg", "eggs"), what));
             case EggDeed.Result.Refused(var problems) ->
                     Reply.faulty(found.view(holding, withFaults(form, problems)));
             case EggDeed.Result.Stale(var egg) ->

@@ -54,14 +54,9 @@ public record Comparison(
         counts.forEach((shows, count) -> found.add(new Cross.Found(shows, count)));
         var rows = rows(expected, counts, looked);
         var rest =
-                rows.stream()
-                        .map(Row::chance)
-                        .reduce(Fraction.NONE, Fraction::plus)
-                        .complement();
+                rows.stream().map(Row::chance).reduce(Fraction.NONE, Fraction::plus).complement();
         var chance =
-                looked == 0
-                        ? Optional.<Fraction>empty()
-                        : Optional.of(expected.chanceOf(found));
+                looked == 0 ? Optional.<Fraction>empty() : Optional.of(expected.chanceOf(found));
         return new Comparison(
                 looked,
                 rows,
@@ -80,12 +75,7 @@ public record Comparison(
         }
         left.forEach(
                 (shows, count) -> {
-                    rows.add(
-                            row(
-                                    expected.genesOf(shows),
-                                    expected.chanceOf(shows),
-                                    looked,
-                                    count));
+                    rows.add(row(expected.genesOf(shows), expected.chanceOf(shows), looked, count));
                 });
         return rows;
     }
@@ -100,10 +90,8 @@ public record Comparison(
         if (groups > SHOWN || ways(looked, groups) > COUNTED) {
             return Optional.empty();
         }
-        var looks =
-                expected.likeliest(SHOWN).stream().map(Expected.Guess::look).toList();
-        return Optional.of(
-                sum(expected, looks, looked, new ArrayList<>(), just));
+        var looks = expected.likeliest(SHOWN).stream().map(Expected.Guess::look).toList();
+        return Optional.of(sum(expected, looks, looked, new ArrayList<>(), just));
     }
 
     private static Fraction sum(

@@ -64,8 +64,7 @@ public class EggsPage {
         var all = new LinkedHashMap<ClutchId, Clutch>();
         ofSeason.clutches().forEach(clutch -> all.put(clutch.id(), clutch));
         clutches.incubating().forEach(clutch -> all.putIfAbsent(clutch.id(), clutch));
-        return new Found(
-                season, ofSeason.seasons(), List.copyOf(all.values()), ofSeason.boxes());
+        return new Found(season, ofSeason.seasons(), List.copyOf(all.values()), ofSeason.boxes());
     }
 
     private static Found found(Transaction tx, int season, List<Integer> seasons) {

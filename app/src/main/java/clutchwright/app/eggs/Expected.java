@@ -85,14 +85,12 @@ public record Expected(GeneticModel model, List<Part> parts) {
     }
 
     /// @param sires males of the same genes count as one
-    static Expected of(
-            GeneticModel model, ParentGenotype dam, Distribution<ParentGenotype> sires) {
+    static Expected of(GeneticModel model, ParentGenotype dam, Distribution<ParentGenotype> sires) {
         var parts = new ArrayList<Part>();
         sires.chances()
                 .forEach(
                         (sire, weight) ->
-                                parts.add(
-                                        new Part(weight, dam, sire, Cross.of(model, dam, sire))));
+                                parts.add(new Part(weight, dam, sire, Cross.of(model, dam, sire))));
         return new Expected(model, parts);
     }
 
@@ -100,16 +98,11 @@ public record Expected(GeneticModel model, List<Part> parts) {
     List<Guess> likeliest(int limit) {
         var looks = new LinkedHashSet<Set<Phenotype>>();
         for (var part : parts) {
-            part.cross()
-                    .groups(limit)
-                    .forEach(group -> looks.add(Set.copyOf(group.shows())));
+            part.cross().groups(limit).forEach(group -> looks.add(Set.copyOf(group.shows())));
         }
         return looks.stream()
                 .flatMap(look -> find(look).stream())
-                .sorted(
-                        Comparator.comparing(Guess::chance)
-                                .reversed()
-                                .thenComparing(Guess::name))
+                .sorted(Comparator.comparing(Guess::chance).reversed().thenComparing(Guess::name))
                 .limit(limit)
                 .toList();
     }
@@ -159,9 +152,7 @@ public record Expected(GeneticModel model, List<Part> parts) {
     static GeneLineMarkup written(GeneticModel model, Set<Phenotype> shows) {
         return new GeneLineMarkup(
                 model.loci().keySet().stream()
-                        .flatMap(
-                                locus ->
-                                        shows.stream().filter(form -> form.locus().equals(locus)))
+                        .flatMap(locus -> shows.stream().filter(form -> form.locus().equals(locus)))
                         .map(Phenotype::name)
                         .toList(),
                 List.of());
@@ -185,8 +176,7 @@ public record Expected(GeneticModel model, List<Part> parts) {
                                                     .times(
                                                             outcome.sexes()
                                                                     .getOrDefault(
-                                                                            sex,
-                                                                            Fraction.NONE))));
+                                                                            sex, Fraction.NONE))));
         }
         var all = chanceOf(shows);
         return all.isNone() ? Fraction.NONE : sum(both).dividedBy(all);
@@ -202,20 +192,16 @@ public record Expected(GeneticModel model, List<Part> parts) {
 
     /// The share of embryos that do not live because of their genotype.
     Fraction dying() {
-        return sum(
-                parts.stream().map(part -> part.weight().times(part.cross().dying())).toList());
+        return sum(parts.stream().map(part -> part.weight().times(part.cross().dying())).toList());
     }
 
     /// Welfare cautions of the parents and of what they can give, gravest first.
     List<Caution> cautions() {
-        return parts.stream()
-                .flatMap(part -> part.cross().cautions().stream())
-                .distinct()
-                .toList();
+        return parts.stream().flatMap(part -> part.cross().cautions().stream()).distinct().toList();
     }
 
-    /// How many groups can be told apart; where sires are in doubt and there are very many, as if no
-    /// two sires gave the same.
+    /// How many groups can be told apart; where sires are in doubt and there are very many, as
+    /// if no two sires gave the same.
     long groups() {
         var sum =
                 parts.stream()

@@ -119,8 +119,7 @@ record HatchForm(
         if (form.text("weight").isEmpty()) {
             return fields.understood(Optional.empty());
         }
-        return fields.number("weight", 0.1, 2000)
-                .map(typed -> Optional.of(formats.gramsOf(typed)));
+        return fields.number("weight", 0.1, 2000).map(typed -> Optional.of(formats.gramsOf(typed)));
     }
 
     private static Fields.Read<Optional<Tag>> tag(Fields fields, Form form) {

@@ -32,7 +32,6 @@ public record Incubation(LocalDate laid, LocalDate today) {
         return day() > LATEST + 7L;
     }
 
-
     public String window(Formats formats) {
         return formats.dayOfYear(laid.plusDays(EARLIEST))
                 + " to "

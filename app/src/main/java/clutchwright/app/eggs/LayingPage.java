@@ -66,9 +66,19 @@ public class LayingPage {
     private Map<String, List<String>> fromPairing(Form query) {
         return holding.database()
                 .read(tx -> LayingForm.pairing(tx, query))
-                .flatMap(pairing -> holding.knowledge().find(pairing.dam()).map(dam -> Map.of(
-                        "dam", List.of(dam.tag().value()),
-                        SireChoice.TICKED, List.of(pairing.sire().toString()))))
+                .flatMap(
+                        pairing ->
+                                holding.knowledge()
+                                        .find(pairing.dam())
+                                        .map(
+                                                dam ->
+                                                        Map.of(
+                                                                "dam",
+                                                                List.of(dam.tag().value()),
+                                                                SireChoice.TICKED,
+                                                                List.of(
+                                                                        pairing.sire()
+                                                                                .toString()))))
                 .orElseGet(Map::of);
     }
 

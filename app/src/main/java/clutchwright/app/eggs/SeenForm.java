@@ -90,9 +90,7 @@ final class SeenForm {
             case LineEntry.Unclear(_, var faults) ->
                     fields.faulty(
                             OTHER,
-                            faults.stream()
-                                    .map(ReadingWords::of)
-                                    .collect(Collectors.joining(" ")));
+                            faults.stream().map(ReadingWords::of).collect(Collectors.joining(" ")));
         };
     }
 
@@ -122,13 +120,11 @@ final class SeenForm {
                 .sequencedKeySet()
                 .forEach(
                         locus ->
-                                Optional.ofNullable(byLocus.get(locus))
-                                        .ifPresent(statements::add));
+                                Optional.ofNullable(byLocus.get(locus)).ifPresent(statements::add));
         return fields.understood(
                 Optional.of(
                         LineEntry.of(
-                                lines,
-                                new Genes(statements, Optional.empty(), typed.remarks()))));
+                                lines, new Genes(statements, Optional.empty(), typed.remarks()))));
     }
 
     private static String nameOf(Statement statement) {

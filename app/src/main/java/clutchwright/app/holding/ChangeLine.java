@@ -42,7 +42,13 @@ public record ChangeLine(
                     .addAll(words.differences(entry));
         }
         return changes.values().stream()
-                .map(change -> line(change, differences.getOrDefault(change.id(), List.of()), words, zone))
+                .map(
+                        change ->
+                                line(
+                                        change,
+                                        differences.getOrDefault(change.id(), List.of()),
+                                        words,
+                                        zone))
                 .toList();
     }
 

@@ -57,7 +57,8 @@ public final class ExportCommand implements Callable<Integer> {
             return Exit.BAD_INPUT.status();
         }
         try (var database =
-                Database.open(DataFolder.choose(data).path(), Clock.system(ZoneId.systemDefault()))) {
+                Database.open(
+                        DataFolder.choose(data).path(), Clock.system(ZoneId.systemDefault()))) {
             var written = database.read(tx -> OpenPackage.write(tx, target.toAbsolutePath()));
             if (json) {
                 terminal.json(

@@ -113,8 +113,7 @@ final class FileInHand {
                 () -> {
                     var fresh = freshReview();
                     reviewed =
-                            Optional.of(
-                                    new Reviewed(asked, holding.database().revision(), fresh));
+                            Optional.of(new Reviewed(asked, holding.database().revision(), fresh));
                     return fresh;
                 });
     }

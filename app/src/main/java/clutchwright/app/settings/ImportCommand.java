@@ -106,9 +106,13 @@ public final class ImportCommand implements Callable<Integer> {
             return Exit.BAD_INPUT.status();
         }
         try (var database =
-                Database.open(DataFolder.choose(data).path(), Clock.system(ZoneId.systemDefault()))) {
+                Database.open(
+                        DataFolder.choose(data).path(), Clock.system(ZoneId.systemDefault()))) {
             var lines = database.read(tx -> own.lines(tx));
-            var result = OpenPackage.isOne(file) ? readPackage(database, lines) : readTable(database, lines);
+            var result =
+                    OpenPackage.isOne(file)
+                            ? readPackage(database, lines)
+                            : readTable(database, lines);
             return report(database, result);
         }
     }
@@ -227,5 +231,4 @@ public final class ImportCommand implements Callable<Integer> {
     private static Author author() {
         return new Author("keeper");
     }
-
 }

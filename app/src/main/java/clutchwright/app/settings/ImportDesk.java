@@ -50,7 +50,9 @@ final class ImportDesk implements AutoCloseable {
         var id = HexFormat.of().formatHex(mark);
         var path = folder.resolve(id + ending(name));
         bytes.into(path);
-        var file = new FileInHand(id, plain(name), path, holding.database().clock().instant(), holding);
+        var file =
+                new FileInHand(
+                        id, plain(name), path, holding.database().clock().instant(), holding);
         files.put(id, file);
         return file;
     }

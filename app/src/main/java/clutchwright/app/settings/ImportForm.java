@@ -52,7 +52,9 @@ final class ImportForm {
             return new Asked(sheet, Optional.empty(), chosen);
         }
         // Columns that were left as they were shown are not yet a choice of the keeper's.
-        var columns = matching.map(shown -> changed(shown, form)).filter(c -> !matching.equals(Optional.of(c)));
+        var columns =
+                matching.map(shown -> changed(shown, form))
+                        .filter(c -> !matching.equals(Optional.of(c)));
         return new Asked(sheet, columns.or(before::matching), chosen);
     }
 

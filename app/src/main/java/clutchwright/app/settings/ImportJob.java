@@ -1,8 +1,8 @@
 package clutchwright.app.settings;
 
+import clutchwright.records.exchange.ImportOutcome;
 import clutchwright.records.exchange.Progress;
 import clutchwright.records.store.ChangeId;
-import clutchwright.records.exchange.ImportOutcome;
 import java.util.Optional;
 import java.util.function.Function;
 

@@ -64,7 +64,8 @@ public class ImportPage {
                             form.withFault(
                                     "file",
                                     "%s: %s"
-                                            .formatted(file.name(), FileWords.of(fault, formats())))));
+                                            .formatted(
+                                                    file.name(), FileWords.of(fault, formats())))));
         }
         return Reply.go(file(file));
     }
@@ -166,7 +167,8 @@ public class ImportPage {
                         return Reply.go(file(file) + "/progress");
                     }
                     desk.putAway(file);
-                    return Reply.go(PATH).saying(file.name() + " is put away. Nothing was changed.");
+                    return Reply.go(PATH)
+                            .saying(file.name() + " is put away. Nothing was changed.");
                 });
     }
 

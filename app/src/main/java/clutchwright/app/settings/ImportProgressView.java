@@ -16,8 +16,7 @@ public record ImportProgressView(
         implements View {
 
     static ImportProgressView of(FileInHand file, Running running, boolean piece) {
-        var percent =
-                running.total() == 0 ? 0 : (int) (100L * running.done() / running.total());
+        var percent = running.total() == 0 ? 0 : (int) (100L * running.done() / running.total());
         return new ImportProgressView(
                 file.id(), file.name(), percent, said(running, percent), running.stopping(), piece);
     }

@@ -12,7 +12,6 @@ import clutchwright.records.exchange.Choices.OnRecordAlready;
 import clutchwright.records.exchange.Choices.StrangeParents;
 import clutchwright.records.exchange.Column;
 import clutchwright.records.exchange.DateOrder;
-import clutchwright.records.exchange.ImportPlan;
 import clutchwright.records.exchange.Problem;
 import java.util.Arrays;
 import java.util.List;
@@ -57,9 +56,10 @@ public record ImportReviewView(
 
     static ImportReviewView of(
             FileInHand file, ImportReview review, Form query, ImportWords words, Formats formats) {
-        var show = query.text("show").equals("stops") || query.text("show").equals("notes")
-                ? query.text("show")
-                : "";
+        var show =
+                query.text("show").equals("stops") || query.text("show").equals("notes")
+                        ? query.text("show")
+                        : "";
         var problems = review.problems();
         var counts = review.counts();
         var stops = (int) problems.stream().filter(Problem::stops).count();
@@ -68,8 +68,7 @@ public record ImportReviewView(
                 file.name(),
                 sheets(review),
                 columns(review),
-                ImportForm.of(file.asked().choices())
-                        .with(ImportForm.SHEET, sheet(review)),
+                ImportForm.of(file.asked().choices()).with(ImportForm.SHEET, sheet(review)),
                 species(file),
                 first(file, review, formats),
                 ProblemGroup.all(review, show, query.text("full"), words, formats),
@@ -92,9 +91,7 @@ public record ImportReviewView(
     }
 
     private static List<ColumnLine> columns(ImportReview review) {
-        return review instanceof ImportReview.OfTable(var plan)
-                ? ColumnLine.all(plan)
-                : List.of();
+        return review instanceof ImportReview.OfTable(var plan) ? ColumnLine.all(plan) : List.of();
     }
 
     private static List<UnderstoodRow> first(

@@ -28,7 +28,8 @@ public record ProblemGroup(
 
     /// @param row blank where it is not of one row
     /// @param found the cell as it stands in the file
-    public record ProblemLine(String row, String found, String what, String remedies, boolean stops) {}
+    public record ProblemLine(
+            String row, String found, String what, String remedies, boolean stops) {}
 
     /// @param show `stops`, `notes`, or blank for both
     /// @param full the key of the group that is shown to its end
@@ -143,9 +144,7 @@ public record ProblemGroup(
         return switch (where) {
             case Problem.Where.OtherFile(var file, _) -> file;
             case Problem.Where.WholeFile() -> "The whole package";
-            case Problem.Where.Cell _,
-                    Problem.Where.WholeRow _,
-                    Problem.Where.WholeColumn _ ->
+            case Problem.Where.Cell _, Problem.Where.WholeRow _, Problem.Where.WholeColumn _ ->
                     "animals.csv";
         };
     }

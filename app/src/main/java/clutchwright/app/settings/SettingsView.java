@@ -15,8 +15,8 @@ import java.util.Optional;
 /// @param password the form of the owner's password
 /// @param passwordSet whether other devices may sign in
 /// @param canBackUp whether the records lie in one file; other databases have tools of their own
-public record SettingsView(
-        Form preferences, Form password, boolean passwordSet, boolean canBackUp) implements View {
+public record SettingsView(Form preferences, Form password, boolean passwordSet, boolean canBackUp)
+        implements View {
 
     @Override
     public String template() {

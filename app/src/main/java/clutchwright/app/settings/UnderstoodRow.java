@@ -50,8 +50,7 @@ public record UnderstoodRow(
         var dam = entry.dam().map(tag -> tag.value()).orElse("");
         var sire =
                 switch (entry.sire()) {
-                    case AnimalEntry.SireEntry.Unknown() ->
-                            entry.withoutSire() ? "made alone" : "";
+                    case AnimalEntry.SireEntry.Unknown() -> entry.withoutSire() ? "made alone" : "";
                     case AnimalEntry.SireEntry.Known(var tag) -> tag.value();
                     case AnimalEntry.SireEntry.OneOf(_, var candidates) ->
                             candidates.outcomes().stream()

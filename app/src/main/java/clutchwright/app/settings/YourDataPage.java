@@ -32,8 +32,7 @@ public class YourDataPage {
     @GetMapping("/settings/export")
     public ResponseEntity<Resource> export() throws IOException {
         return download(
-                "collection",
-                path -> holding.database().read(tx -> OpenPackage.write(tx, path)));
+                "collection", path -> holding.database().read(tx -> OpenPackage.write(tx, path)));
     }
 
     @GetMapping("/settings/backup")

@@ -34,8 +34,7 @@ public class TodayPage {
     @GetMapping("/")
     public Reply show(Form query) {
         var most = query.text("meals").equals("all") ? MANY_MEALS : FEW_MEALS;
-        var found =
-                holding.database().read(tx -> Found.read(tx, holding.today(), most));
+        var found = holding.database().read(tx -> Found.read(tx, holding.today(), most));
         return Reply.show(TodayView.of(found, new Formats(preferring.preferences())));
     }
 

@@ -81,9 +81,7 @@ public final class GeneWords {
             case Masking.Nothing() -> "";
             case Masking.Everything() -> "hides all other genes";
             case Masking.These(var loci) ->
-                    "hides "
-                            + ReadingWords.list(
-                                    loci.stream().sorted().map(titles).toList());
+                    "hides " + ReadingWords.list(loci.stream().sorted().map(titles).toList());
         };
     }
 

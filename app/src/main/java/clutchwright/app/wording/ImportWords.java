@@ -89,7 +89,8 @@ public record ImportWords(ProblemWords records, Formats formats) {
                                             tag,
                                             differing.isEmpty()
                                                     ? " and differs"
-                                                    : "; the file differs in " + columns(differing));
+                                                    : "; the file differs in "
+                                                            + columns(differing));
             case Finding.TooLong(var column, var length, var limit) ->
                     "“%s” has %s characters: at most %s fit."
                             .formatted(column.label(), formats.whole(length), formats.whole(limit));
@@ -107,8 +108,7 @@ public record ImportWords(ProblemWords records, Formats formats) {
                             .formatted(formats.date(found), formats.date(today));
             case Finding.DateOrderUnknown(var example, var row, var count) ->
                     "Does the day or the month come first? “%s” in row %d and %s can be read both ways."
-                            .formatted(
-                                    example, row, formats.count(count - 1, "other", "others"));
+                            .formatted(example, row, formats.count(count - 1, "other", "others"));
             case Finding.DateOrderMixed(var day, var dayRow, var month, var monthRow) ->
                     "The day comes first in “%s” (row %d), the month in “%s” (row %d); dates that fit both cannot be told."
                             .formatted(day, dayRow, month, monthRow);
@@ -133,13 +133,11 @@ public record ImportWords(ProblemWords records, Formats formats) {
                                 "%s is a female, so she cannot be the sire.".formatted(parent);
                     };
             case Finding.UsedAsBoth(var parent, var dam, var sire) ->
-                    "%s is the dam in row %d and the sire in row %d."
-                            .formatted(parent, dam, sire);
+                    "%s is the dam in row %d and the sire in row %d.".formatted(parent, dam, sire);
             case Finding.DamIsSire(var parent) ->
                     "%s is named as dam and as sire.".formatted(parent);
             case Finding.HatchedBeforeParent(var as, var young, var parent, var hatched) ->
-                    "It hatched %s, its %s %s only %s."
-                            .formatted(young, word(as), parent, hatched);
+                    "It hatched %s, its %s %s only %s.".formatted(young, word(as), parent, hatched);
             case Finding.GenesUnclear(var line, var fault) ->
                     "“%s”: %s".formatted(line, ReadingWords.of(fault));
             case Finding.SexContradicted(var column, var line) ->
@@ -153,8 +151,7 @@ public record ImportWords(ProblemWords records, Formats formats) {
             case Finding.UnknownSpecies(var found, var expected) ->
                     "There is no catalogue of “%s”: write %s."
                             .formatted(found, alternatives(expected));
-            case Finding.BadNumber(_, var found) ->
-                    "“%s” is no number above 0.".formatted(found);
+            case Finding.BadNumber(_, var found) -> "“%s” is no number above 0.".formatted(found);
             case Finding.NotInList(var field, var found, var expected) ->
                     expected.isEmpty()
                             ? "“%s” cannot stand under “%s”.".formatted(found, field)
@@ -173,8 +170,7 @@ public record ImportWords(ProblemWords records, Formats formats) {
         return switch (finding) {
             case Finding.Peculiar(var remark) -> FileWords.of(remark);
             case Finding.SexFromParenthood(var tag, var sex, var as) ->
-                    "%s is a %s, so it is taken for a %s."
-                            .formatted(tag, word(as), word(sex));
+                    "%s is a %s, so it is taken for a %s.".formatted(tag, word(as), word(sex));
             case Finding.SexFromLine(var sex) ->
                     "The gene line says that it is a %s.".formatted(word(sex));
             case Finding.OneIsMale() -> "“1” is taken for 1.0, a male.";
@@ -203,8 +199,7 @@ public record ImportWords(ProblemWords records, Formats formats) {
             case Finding.ParentByName(var as, var found, var tag) ->
                     "The %s “%s” is %s.".formatted(word(as), found, tag);
             case Finding.ParentDoubted(var as, var found) ->
-                    "The %s “%s” is taken; the doubt goes to the notes."
-                            .formatted(word(as), found);
+                    "The %s “%s” is taken; the doubt goes to the notes.".formatted(word(as), found);
             case Finding.ParentToBeCreated(var as, var tag) ->
                     "The %s %s will be made, with nothing else known of it."
                             .formatted(word(as), tag);
@@ -218,8 +213,7 @@ public record ImportWords(ProblemWords records, Formats formats) {
                     "The weight has no date; it counts as of %s.".formatted(formats.date(taken));
             case Finding.KeptInNotes() -> "Goes to the notes, under its heading.";
             case Finding.OriginKept(var found) ->
-                    "“%s” is no origin that is known here and goes to the notes."
-                            .formatted(found);
+                    "“%s” is no origin that is known here and goes to the notes.".formatted(found);
         };
     }
 

@@ -50,7 +50,8 @@ class AnimalFormTest extends Browsing {
         Assertions.assertThat(added.parentage()).isInstanceOf(Parentage.Biparental.class);
         Assertions.assertThat(added.parentage().sires()).hasSize(2);
         // Half of ADD-DAM's gametes carry Clown; the sire's do in 7 of 10 cases. She does not show
-        // it: of the ways that are left, 1 - 1/2 * 7/10, she carries it in 1/2 (Mendel's first law).
+        // it: of the ways that are left, 1 - 1/2 * 7/10, she carries it in 1/2 (Mendel's first
+        // law).
         assertThat(page().locator(".why")).containsText("10/13");
     }
 

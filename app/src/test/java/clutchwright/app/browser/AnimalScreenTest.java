@@ -95,7 +95,11 @@ class AnimalScreenTest extends Browsing {
         open("/collection/" + animal.id());
         page().locator("#photo")
                 .setInputFiles(
-                        new FilePayload("a.jpg", "image/jpeg", "not a photo at all".getBytes(java.nio.charset.StandardCharsets.UTF_8)));
+                        new FilePayload(
+                                "a.jpg",
+                                "image/jpeg",
+                                "not a photo at all"
+                                        .getBytes(java.nio.charset.StandardCharsets.UTF_8)));
         press("Add it");
 
         assertThat(page().locator("#photo-fault")).containsText("not a photo");
@@ -148,7 +152,8 @@ class AnimalScreenTest extends Browsing {
     private static byte[] picture() {
         var image = new BufferedImage(900, 600, BufferedImage.TYPE_INT_RGB);
         var brush = image.createGraphics();
-        brush.setPaint(new GradientPaint(0, 0, new Color(92, 70, 38), 900, 600, new Color(214, 178, 96)));
+        brush.setPaint(
+                new GradientPaint(0, 0, new Color(92, 70, 38), 900, 600, new Color(214, 178, 96)));
         brush.fillRect(0, 0, 900, 600);
         brush.setColor(new Color(40, 28, 16));
         for (int i = 0; i < 9; i++) {

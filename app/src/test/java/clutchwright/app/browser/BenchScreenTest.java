@@ -52,7 +52,8 @@ class BenchScreenTest extends Browsing {
         page().getByText("Female", new Page.GetByTextOptions().setExact(true)).click();
         page().getByLabel("Weight, g").fill("62,5");
         save();
-        assertThat(page().locator(".flash")).containsText(number + "A is named: Pastel 66% het Clown");
+        assertThat(page().locator(".flash"))
+                .containsText(number + "A is named: Pastel 66% het Clown");
         assertThat(page().locator(".progress")).containsText("1 of 4 eggs named");
         assertThat(page().locator(".named").first()).containsText("62.5 g");
         assertThat(page().locator(".named").first()).containsText("female");
@@ -171,7 +172,8 @@ class BenchScreenTest extends Browsing {
     }
 
     @Test
-    void a_future_day_a_photo_that_is_none_and_a_taken_tag_are_told_at_their_fields() throws IOException {
+    void a_future_day_a_photo_that_is_none_and_a_taken_tag_are_told_at_their_fields()
+            throws IOException {
         var clutch = clutch("BE7", "Pastel", "Normal", 2, 0);
         open(path(clutch) + "/hatch");
         guess("Normal").click();
@@ -273,8 +275,7 @@ class BenchScreenTest extends Browsing {
                                                                 .setHasText(
                                                                         java.util.regex.Pattern
                                                                                 .compile(
-                                                                                        "^"
-                                                                                                + shows
+                                                                                        "^" + shows
                                                                                                 + "$")))));
     }
 

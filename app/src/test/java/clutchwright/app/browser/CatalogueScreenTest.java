@@ -116,7 +116,8 @@ class CatalogueScreenTest extends Browsing {
         open("/catalogue/python-regius/no-such-gene");
         assertThat(page().locator("h1")).hasText("Not found");
         open("/catalogue?species=no-such-snake");
-        assertThat(page().locator("main")).containsText("There is no catalogue named no-such-snake.");
+        assertThat(page().locator("main"))
+                .containsText("There is no catalogue named no-such-snake.");
     }
 
     private Locator cell(String row, String column) {

@@ -44,8 +44,7 @@ class CollectionScreenTest extends Browsing {
 
         page().getByLabel("Name for these filters").fill("Clown carriers");
         press("Save");
-        assertThat(page().locator(".flash"))
-                .containsText("Filters saved as “Clown carriers”.");
+        assertThat(page().locator(".flash")).containsText("Filters saved as “Clown carriers”.");
         open("/collection");
         page().getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Clown carriers"))
                 .click();
@@ -66,7 +65,9 @@ class CollectionScreenTest extends Browsing {
         // Tags are ordered by the numbers in them.
         assertThat(rows().first()).containsText("SRT-9");
 
-        page().getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Animal").setExact(true)).click();
+        page().getByRole(
+                        AriaRole.LINK, new Page.GetByRoleOptions().setName("Animal").setExact(true))
+                .click();
         assertThat(rows().first()).containsText("SRT-10");
         assertThat(page().locator("th[aria-sort=descending]")).containsText("Animal");
     }
@@ -131,8 +132,7 @@ class CollectionScreenTest extends Browsing {
 
     private void press(String button) {
         page().getByRole(
-                        AriaRole.BUTTON,
-                        new Page.GetByRoleOptions().setName(button).setExact(true))
+                        AriaRole.BUTTON, new Page.GetByRoleOptions().setName(button).setExact(true))
                 .click();
     }
 }

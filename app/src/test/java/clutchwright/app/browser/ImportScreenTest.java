@@ -55,7 +55,8 @@ class ImportScreenTest extends Browsing {
     @Test
     void titles_above_the_header_of_a_workbook_do_not_matter() {
         choose(EXAMPLES.resolve("with-title-rows.xlsx"));
-        assertThat(page().locator("#problems")).containsText("2 rows above the header are passed over");
+        assertThat(page().locator("#problems"))
+                .containsText("2 rows above the header are passed over");
         inspect("import-workbook");
     }
 
@@ -99,7 +100,8 @@ class ImportScreenTest extends Browsing {
         page().getByLabel("What Reference holds").selectOption("TAG");
         page().getByLabel("What Look holds").selectOption("STATED");
         press("Look again");
-        assertThat(page().locator("#problems")).containsText("Does the day or the month come first?");
+        assertThat(page().locator("#problems"))
+                .containsText("Does the day or the month come first?");
         assertThat(page().locator("#problems")).containsText("“OP-9” is neither in the file");
 
         page().getByLabel("Day or month first").selectOption("DAY_FIRST");
@@ -137,7 +139,8 @@ class ImportScreenTest extends Browsing {
         assertThat(page().locator("#bar p")).hasText(Pattern.compile("^[1-9][0-9]* %$"));
         press("Stop, and change nothing");
 
-        page().waitForURL(Pattern.compile("/done$"), new Page.WaitForURLOptions().setTimeout(30_000));
+        page().waitForURL(
+                        Pattern.compile("/done$"), new Page.WaitForURLOptions().setTimeout(30_000));
         assertThat(page().locator("h1")).hasText("Stopped");
         assertThat(find("STOP-1")).isFalse();
     }
@@ -191,7 +194,8 @@ class ImportScreenTest extends Browsing {
     @Test
     void everything_goes_out_as_a_package_and_is_seen_to_be_on_record() throws IOException {
         open("/settings");
-        var download = page().waitForDownload(() -> page().getByText("Download everything").click());
+        var download =
+                page().waitForDownload(() -> page().getByText("Download everything").click());
         assertThat(download.suggestedFilename()).matches("clutchwright-collection-.*\\.zip");
         var zip = folder.resolve("collection.zip");
         download.saveAs(zip);
@@ -253,9 +257,7 @@ class ImportScreenTest extends Browsing {
     }
 
     private boolean find(String tag) {
-        return bean(Holding.class)
-                .database()
-                .read(tx -> new Animals(tx).byTag(tag).isPresent());
+        return bean(Holding.class).database().read(tx -> new Animals(tx).byTag(tag).isPresent());
     }
 
     private Locator row(String tag) {

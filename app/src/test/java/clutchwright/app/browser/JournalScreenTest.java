@@ -91,8 +91,9 @@ class JournalScreenTest extends Browsing {
                         new Locator.FilterOptions()
                                 .setHas(
                                         page().getByText(
-                                                what,
-                                                new Page.GetByTextOptions().setExact(true))));
+                                                        what,
+                                                        new Page.GetByTextOptions()
+                                                                .setExact(true))));
     }
 
     private Locator undo(String what) {

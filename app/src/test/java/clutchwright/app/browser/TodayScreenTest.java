@@ -147,8 +147,7 @@ class TodayScreenTest extends Browsing {
                                             "",
                                             Questions.ASK)
                                     .theSaved();
-                    return pairings.see(
-                                    pairing.id(), SignSeen.Kind.PRE_LAY_SHED, shed, "")
+                    return pairings.see(pairing.id(), SignSeen.Kind.PRE_LAY_SHED, shed, "")
                             .theSaved();
                 });
     }

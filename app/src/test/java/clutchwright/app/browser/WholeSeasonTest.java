@@ -15,9 +15,9 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/// The main job from end to end, as somebody does it who has never seen the program: a sheet of three
-/// hundred animals comes in, a pairing is predicted, made, laid, boxed, hatched, and its young get
-/// their names.
+/// The main job from end to end, as somebody does it who has never seen the program: a sheet of
+/// three hundred animals comes in, a pairing is predicted, made, laid, boxed and hatched, and its
+/// young get their names.
 class WholeSeasonTest extends Browsing {
 
     @TempDir Path folder;
@@ -43,7 +43,8 @@ class WholeSeasonTest extends Browsing {
         assertThat(page().locator(".genes").first()).containsText("Lesser");
         assertThat(page().locator(".genes").first()).containsText("2/3");
 
-        // What would she give with somebody else's Pastel het Clown? Of a 66 % and a certain het one
+        // What would she give with somebody else's Pastel het Clown? Of a 66 % and a certain het
+        // one
         // in six is visual, so a Pastel Lesser without it is 1/2 x 1/2 x 5/6.
         open("/season/predict?dam=" + id("W11-032") + "&sireLine=Pastel+het+Clown");
         assertThat(kind("Pastel Lesser")).containsText("5/24");
@@ -64,7 +65,9 @@ class WholeSeasonTest extends Browsing {
         page().getByLabel("Laid on").fill(bean(Holding.class).today().minusDays(57).toString());
         press("Record the clutch");
         assertThat(page().locator(".head")).containsText("3 waiting, 1 slug");
-        page().getByRole(AriaRole.COMBOBOX, new Page.GetByRoleOptions().setName("Box").setExact(true))
+        page().getByRole(
+                        AriaRole.COMBOBOX,
+                        new Page.GetByRoleOptions().setName("Box").setExact(true))
                 .fill("W1");
         page().getByLabel("Or the first so many").fill("3");
         press("Put into the box");
@@ -98,13 +101,7 @@ class WholeSeasonTest extends Browsing {
     private long id(String tag) {
         return bean(Holding.class)
                 .database()
-                .read(
-                        tx ->
-                                new Animals(tx)
-                                        .byTag(tag)
-                                        .orElseThrow()
-                                        .id()
-                                        .value());
+                .read(tx -> new Animals(tx).byTag(tag).orElseThrow().id().value());
     }
 
     private Locator kind(String name) {
@@ -115,8 +112,7 @@ class WholeSeasonTest extends Browsing {
 
     private void press(String button) {
         page().getByRole(
-                        AriaRole.BUTTON,
-                        new Page.GetByRoleOptions().setName(button).setExact(true))
+                        AriaRole.BUTTON, new Page.GetByRoleOptions().setName(button).setExact(true))
                 .click();
     }
 

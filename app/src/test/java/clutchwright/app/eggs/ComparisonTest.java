@@ -20,7 +20,8 @@ class ComparisonTest {
 
     @Test
     void one_of_each_of_two_is_twice_the_product_of_the_shares() {
-        var compared = Comparison.of(pair("het Clown", "het Clown"), found("Clown", 1, "Normal", 1));
+        var compared =
+                Comparison.of(pair("het Clown", "het Clown"), found("Clown", 1, "Normal", 1));
         assertThat(compared.chance()).contains(Fraction.of(2, 1).times(PLAIN).times(VISUAL));
     }
 
@@ -36,7 +37,8 @@ class ComparisonTest {
 
     @Test
     void the_table_says_how_many_were_to_be_expected_and_leaves_nothing_out() {
-        var compared = Comparison.of(pair("het Clown", "het Clown"), found("Clown", 2, "Normal", 4));
+        var compared =
+                Comparison.of(pair("het Clown", "het Clown"), found("Clown", 2, "Normal", 4));
         assertThat(compared.looked()).isEqualTo(6);
         assertThat(compared.rows()).extracting(Comparison.Row::expected).containsExactly(4.5, 1.5);
         assertThat(compared.rows()).extracting(Comparison.Row::found).containsExactly(4, 2);

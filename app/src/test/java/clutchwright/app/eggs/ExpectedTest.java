@@ -39,8 +39,8 @@ class ExpectedTest {
                 .isEqualTo(Fraction.WHOLE);
     }
 
-    /// Normal young are of the het with 3/4 and of the plain male with 1; of the first 2/3 carry, of
-    /// the second 1/2.
+    /// Normal young are of the het with 3/4 and of the plain male with 1; of the first 2/3
+    /// carry, of the second 1/2.
     @Test
     void what_is_carried_is_weighed_by_who_can_have_given_it() {
         var guess = inDoubt("het Clown", "het Clown", "Normal").find(look("Normal")).orElseThrow();
@@ -58,10 +58,7 @@ class ExpectedTest {
     @Test
     void one_male_sired_the_whole_clutch() {
         var expected = inDoubt("Normal", "Pastel", "Mojave");
-        var both =
-                List.of(
-                        new Cross.Found(look("Pastel"), 1),
-                        new Cross.Found(look("Mojave"), 1));
+        var both = List.of(new Cross.Found(look("Pastel"), 1), new Cross.Found(look("Mojave"), 1));
         assertThat(expected.chanceOf(both)).isEqualTo(Fraction.NONE);
         var pastels = List.of(new Cross.Found(look("Pastel"), 2));
         assertThat(expected.chanceOf(pastels)).isEqualTo(Fraction.of(1, 8));

@@ -93,15 +93,16 @@ class ImportAndExportCommandTest {
         var zip = folder.resolve("backup.zip");
 
         assertThat(json("backup", zip.toString(), "--json").status).isZero();
-        assertThat(json("backup", zip.toString()).status).as("no file is written over").isEqualTo(2);
+        assertThat(json("backup", zip.toString()).status)
+                .as("no file is written over")
+                .isEqualTo(2);
         var elsewhere = folder.resolve("elsewhere");
         assertThat(run(elsewhere, "restore", zip.toString(), "--json").status).isZero();
         var out = folder.resolve("out");
         var exported = run(elsewhere, "export", out.toString(), "--json");
         assertThat(exported.document.path("animals").asInt()).isEqualTo(2);
         assertThat(run(elsewhere, "restore", file.toString()).status).isEqualTo(2);
-        assertThat(run(folder.resolve("nobody"), "backup", folder + "/no.zip").status)
-                .isEqualTo(2);
+        assertThat(run(folder.resolve("nobody"), "backup", folder + "/no.zip").status).isEqualTo(2);
     }
 
     private record Run(int status, JsonNode document) {}

@@ -1,8 +1,5 @@
 package clutchwright.records.animals;
 
-import java.util.Map;
-import java.util.EnumMap;
-import java.time.LocalDate;
 import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.records.checks.Edit;
 import clutchwright.records.checks.Field;
@@ -10,9 +7,12 @@ import clutchwright.records.checks.Parent;
 import clutchwright.records.checks.Problem;
 import clutchwright.records.checks.Questions;
 import clutchwright.records.store.Transaction;
+import java.time.LocalDate;
 import java.util.Collection;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SequencedMap;
 import java.util.Set;

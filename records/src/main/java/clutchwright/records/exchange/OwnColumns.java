@@ -35,9 +35,7 @@ final class OwnColumns {
 
     /// A hatching may be a year alone, so that even it is text.
     static final List<String> TYPES =
-            ANIMALS.stream()
-                    .map(column -> column == Column.ACQUIRED ? "date" : "string")
-                    .toList();
+            ANIMALS.stream().map(column -> column == Column.ACQUIRED ? "date" : "string").toList();
 
     static final List<String> STATEMENTS =
             List.of("animal", "kind", "genes", "species", "date", "by", "source", "doubted");

@@ -56,8 +56,10 @@ final class PackageExport {
         int photos = photos();
         folder.write("datapackage.json", PackageDescription.of(tx.today(), described));
         return new OpenPackage.Written(
-                described.stream().filter(one -> one.file().equals("animals.csv"))
-                        .mapToInt(Described::rows).sum(),
+                described.stream()
+                        .filter(one -> one.file().equals("animals.csv"))
+                        .mapToInt(Described::rows)
+                        .sum(),
                 described.stream().map(Described::file).toList(),
                 photos);
     }
@@ -219,16 +221,13 @@ final class PackageExport {
         return switch (column.kind()) {
             case TEXT -> row.findText(column.column()).orElse("");
             case DAY -> row.findText(column.column()).orElse("");
-            case WORD ->
-                    row.text(column.column()).toLowerCase(Locale.ROOT).replace('_', ' ');
+            case WORD -> row.text(column.column()).toLowerCase(Locale.ROOT).replace('_', ' ');
             case WHOLE -> Long.toString(row.number(column.column()));
             case NUMBER -> row.findReal(column.column()).map(PackageExport::number).orElse("");
             case YES_NO -> row.truth(column.column()) ? "yes" : "no";
             case NAME -> name(table.names().orElseThrow(), row.number("id"));
             case ANIMAL, PAIRING, CLUTCH, EGG, BOX ->
-                    row.findNumber(column.column())
-                            .map(id -> name(column.kind(), id))
-                            .orElse("");
+                    row.findNumber(column.column()).map(id -> name(column.kind(), id)).orElse("");
             case SIRE ->
                     row.findNumber(column.column())
                             .map(id -> SireText.one(tag(new AnimalId(id))))

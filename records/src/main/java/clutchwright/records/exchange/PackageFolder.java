@@ -43,8 +43,7 @@ abstract sealed class PackageFolder implements AutoCloseable {
     }
 
     /// Rows as CSV in UTF-8, each cell such that a spreadsheet will not run it.
-    void writeRows(String name, List<String> headings, List<List<String>> rows)
-            throws IOException {
+    void writeRows(String name, List<String> headings, List<List<String>> rows) throws IOException {
         var bytes = new java.io.ByteArrayOutputStream();
         try (var csv =
                 CsvWriter.builder()

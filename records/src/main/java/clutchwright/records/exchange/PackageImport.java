@@ -34,8 +34,7 @@ final class PackageImport {
     private final List<Problem> problems = new ArrayList<>();
     private SpeciesLines lines;
 
-    PackageImport(
-            Transaction tx, PackageSource source, Choices choices, SpeciesLines lines) {
+    PackageImport(Transaction tx, PackageSource source, Choices choices, SpeciesLines lines) {
         this.tx = tx;
         this.source = source;
         this.choices = choices;
@@ -170,8 +169,7 @@ final class PackageImport {
             // They are all there, with their dates; these columns only show the latest.
             matching = leftOut(leftOut(matching, Column.STATED), Column.SHOWS);
         }
-        var planner =
-                new Planner(tx, sheet.get(), matching, choices, lines, source.isOurs());
+        var planner = new Planner(tx, sheet.get(), matching, choices, lines, source.isOurs());
         var plan = planner.plan((done, total) -> progress.reached(done, 2 * total));
         problems.addAll(plan.problems());
         return plan.canBeApplied()
@@ -187,9 +185,19 @@ final class PackageImport {
         var statements = new Statements(tx);
         var genes = new GeneTexts(lines);
         var before = new LinkedHashSet<String>();
-        statements.all().values().forEach(
-                all -> all.forEach(said -> before.add(
-                        said.animal() + "\n" + said.genes().written() + "\n" + said.witness())));
+        statements
+                .all()
+                .values()
+                .forEach(
+                        all ->
+                                all.forEach(
+                                        said ->
+                                                before.add(
+                                                        said.animal()
+                                                                + "\n"
+                                                                + said.genes().written()
+                                                                + "\n"
+                                                                + said.witness())));
         for (var cells : cells(sheet)) {
             var animal = rows.animal(cells.get("animal"));
             var witness = witness(cells);
@@ -202,7 +210,8 @@ final class PackageImport {
             }
             var text = genes.of(cells.get("species"), cells.get("genes"));
             if (witness.isEmpty()
-                    || before.contains(animal.get() + "\n" + text.written() + "\n" + witness.get())) {
+                    || before.contains(
+                            animal.get() + "\n" + text.written() + "\n" + witness.get())) {
                 continue;
             }
             if (text.canonical().isEmpty()) {
@@ -210,8 +219,7 @@ final class PackageImport {
             }
             var where = new Where.OtherFile("statements.csv", cells.row());
             switch (cells.get("kind")) {
-                case "claim" ->
-                        saved(statements.claim(animal.get(), text, witness.get()), where);
+                case "claim" -> saved(statements.claim(animal.get(), text, witness.get()), where);
                 case "sighting" ->
                         saved(
                                 statements.see(
@@ -233,8 +241,7 @@ final class PackageImport {
     }
 
     private Optional<Witness> witness(Cells cells) {
-        return day(cells, "date")
-                .map(on -> new Witness(on, cells.get("by"), cells.get("source")));
+        return day(cells, "date").map(on -> new Witness(on, cells.get("by"), cells.get("source")));
     }
 
     /// Empty within, if there is none; empty at all, if it is none.
@@ -291,8 +298,7 @@ final class PackageImport {
         static Cells of(Sheet sheet, Sheet.Row row) {
             var byHeading = new LinkedHashMap<String, String>();
             for (int i = 0; i < sheet.header().size(); i++) {
-                byHeading.put(
-                        sheet.header().get(i), SpreadsheetSafety.reveal(row.cells().get(i)));
+                byHeading.put(sheet.header().get(i), SpreadsheetSafety.reveal(row.cells().get(i)));
             }
             return new Cells(sheet.file(), row.number(), byHeading);
         }

@@ -1,9 +1,9 @@
 package clutchwright.records.exchange;
 
 import clutchwright.engine.pedigree.AnimalId;
+import clutchwright.engine.pedigree.Parentage;
 import clutchwright.engine.pedigree.Parentage.Sire;
 import clutchwright.engine.pedigree.Parentage.SireQuestion;
-import clutchwright.engine.pedigree.Parentage;
 import clutchwright.engine.probability.Distribution;
 import clutchwright.engine.probability.Fraction;
 import clutchwright.records.animals.Animals;
@@ -45,8 +45,9 @@ final class PackageRows {
         }
         new Animals(tx)
                 .all()
-                .forEach(animal -> names(Kind.ANIMAL)
-                        .put(Keys.of(animal.tag()), animal.id().value()));
+                .forEach(
+                        animal ->
+                                names(Kind.ANIMAL).put(Keys.of(animal.tag()), animal.id().value()));
     }
 
     Optional<AnimalId> animal(String tag) {
@@ -177,9 +178,7 @@ final class PackageRows {
                 case "yes" -> filled.put(column.column(), true);
                 case "no" -> filled.put(column.column(), false);
                 default ->
-                        report(
-                                new Finding.NotInList(
-                                        column.heading(), cell, List.of("yes", "no")));
+                        report(new Finding.NotInList(column.heading(), cell, List.of("yes", "no")));
             }
         }
 
@@ -278,8 +277,7 @@ final class PackageRows {
                     sire ->
                             new ParentageRows(tx, table.table())
                                     .writeCandidates(
-                                            id,
-                                            Parentage.of(new Parentage.Dam.Unknown(), sire)));
+                                            id, Parentage.of(new Parentage.Dam.Unknown(), sire)));
             name(id);
         }
 

@@ -136,8 +136,7 @@ final class PackageSource implements AutoCloseable {
                                     new Problem(
                                             new Where.WholeFile(),
                                             new Finding.Unreadable(
-                                                    new FileFault.UnpacksTooLarge(
-                                                            MOST_UNPACKED))));
+                                                    new FileFault.UnpacksTooLarge(MOST_UNPACKED))));
                             return;
                         }
                         out.write(buffer, 0, n);

@@ -139,9 +139,7 @@ record PackageTable(
                                     needed("egg", "", Kind.NAME),
                                     needed("clutch", "clutch", Kind.CLUTCH),
                                     needed("number", "running", Kind.WHOLE),
-                                    word(
-                                            "fate", "fate", "incubating", "slug", "lost",
-                                            "hatched"),
+                                    word("fate", "fate", "incubating", "slug", "lost", "hatched"),
                                     optional("box", "box", Kind.BOX),
                                     optional("date", "fated_on", Kind.DAY),
                                     text("finding", "finding")),

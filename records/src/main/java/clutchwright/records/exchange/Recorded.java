@@ -45,7 +45,9 @@ final class Recorded {
             recorded.entries.put(
                     key,
                     recorded.entry(
-                            animal, addresses, said.getOrDefault(animal.id(), Latest.nothing()),
+                            animal,
+                            addresses,
+                            said.getOrDefault(animal.id(), Latest.nothing()),
                             Optional.ofNullable(weights.get(animal.id()))));
         }
         return recorded;

@@ -65,8 +65,7 @@ final class TubsByName {
     private TubId made(PlaceName name) {
         var room =
                 rooms.computeIfAbsent(
-                        Keys.of(name.room()),
-                        _ -> places.addRoom(name.room(), "").theSaved().id());
+                        Keys.of(name.room()), _ -> places.addRoom(name.room(), "").theSaved().id());
         var rack =
                 racks.computeIfAbsent(
                         List.of(Keys.of(name.room()), Keys.of(name.rack())),

@@ -9,4 +9,7 @@ import java.time.LocalDate;
 /// @param adultsBefore the others whose last meal was before that day
 /// @param offeredFrom  who was offered a meal on that day or later is not asked about
 public record Hunger(
-        LocalDate youngFrom, LocalDate youngBefore, LocalDate adultsBefore, LocalDate offeredFrom) {}
+        LocalDate youngFrom,
+        LocalDate youngBefore,
+        LocalDate adultsBefore,
+        LocalDate offeredFrom) {}

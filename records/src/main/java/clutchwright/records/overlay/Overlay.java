@@ -142,8 +142,7 @@ public final class Overlay {
     /// The animals of which any statement ever mentioned one of the alleles.
     public List<AnimalId> animalsUsing(String species, Collection<Allele> alleles) {
         return alleles.stream()
-                .flatMap(
-                        allele -> animalsUsing(species, allele.locus(), allele.name()).stream())
+                .flatMap(allele -> animalsUsing(species, allele.locus(), allele.name()).stream())
                 .distinct()
                 .sorted(Comparator.comparingLong(AnimalId::value))
                 .toList();

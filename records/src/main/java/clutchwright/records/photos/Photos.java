@@ -117,8 +117,7 @@ public final class Photos {
         return folder().resolve(photo.digest() + ".small.jpg");
     }
 
-    private Edit<Photo> keep(
-            AnimalId animal, Picture picture, String caption, LocalDate added) {
+    private Edit<Photo> keep(AnimalId animal, Picture picture, String caption, LocalDate added) {
         var digest = digest(picture.jpeg());
         var same =
                 tx.first(

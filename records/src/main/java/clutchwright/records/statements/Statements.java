@@ -159,8 +159,7 @@ public final class Statements {
                         "select locus, count(distinct animal) as animals from animal_gene"
                                 + " where species = ? and latest = 1 group by locus",
                         species)
-                .forEach(
-                        found -> counts.put(found.getKey(), Math.toIntExact(found.getValue())));
+                .forEach(found -> counts.put(found.getKey(), Math.toIntExact(found.getValue())));
         return counts;
     }
 

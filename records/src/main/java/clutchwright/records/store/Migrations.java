@@ -46,7 +46,8 @@ final class Migrations {
                 connection.rollback();
             }
         } catch (SQLException e) {
-            // No history yet: a new database, which Flyway makes, or none of ours, which it refuses.
+            // No history yet: a new database, which Flyway makes, or none of ours, which it
+            // refuses.
             return false;
         }
     }

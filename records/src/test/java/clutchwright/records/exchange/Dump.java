@@ -82,14 +82,7 @@ final class Dump {
                 "put_together",
                 "separated",
                 "notes");
-        add(
-                tx,
-                lines,
-                "sign_seen",
-                PAIRING.formatted("pairing"),
-                "kind",
-                "seen_on",
-                "notes");
+        add(tx, lines, "sign_seen", PAIRING.formatted("pairing"), "kind", "seen_on", "notes");
         add(
                 tx,
                 lines,
@@ -152,8 +145,7 @@ final class Dump {
         return lines;
     }
 
-    private static void add(
-            Transaction tx, List<String> lines, String table, String... columns) {
+    private static void add(Transaction tx, List<String> lines, String table, String... columns) {
         var select = new StringBuilder("select ");
         for (int i = 0; i < columns.length; i++) {
             select.append(i == 0 ? "" : ", ").append(columns[i]).append(" as c").append(i);
@@ -165,8 +157,7 @@ final class Dump {
                                     var line = new StringBuilder(table);
                                     for (int i = 0; i < columns.length; i++) {
                                         line.append(" [")
-                                                .append(
-                                                        row.findText("c" + i).orElse("NULL"))
+                                                .append(row.findText("c" + i).orElse("NULL"))
                                                 .append(']');
                                     }
                                     return line.toString();

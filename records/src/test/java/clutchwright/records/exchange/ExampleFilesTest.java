@@ -58,11 +58,11 @@ class ExampleFilesTest {
         var plan = plan("semicolons-and-day-first.csv");
 
         assertThat(plan.stops()).isEmpty();
-        assertThat(plan.rows()).extracting(row -> row.entry().name())
-                .contains("Käthe", "Jürgen");
+        assertThat(plan.rows()).extracting(row -> row.entry().name()).contains("Käthe", "Jürgen");
         assertThat(plan.rows().get(1).entry().hatched().iso()).isEqualTo("2019-04-03");
         assertThat(plan.rows().get(2).entry().weight().orElseThrow().grams()).isEqualTo(1600);
-        assertThat(plan.notes()).extracting(Problem::finding)
+        assertThat(plan.notes())
+                .extracting(Problem::finding)
                 .contains(
                         new Finding.Peculiar(new SheetRemark.EncodingTaken("windows-1252")),
                         new Finding.DateOrderShown(DateOrder.DAY_FIRST, "13/08/2018", 2),
@@ -75,7 +75,8 @@ class ExampleFilesTest {
         var plan = plan("two-gene-columns.xlsx");
 
         assertThat(plan.stops()).isEmpty();
-        assertThat(plan.rows()).extracting(row -> row.entry().stated())
+        assertThat(plan.rows())
+                .extracting(row -> row.entry().stated())
                 .containsExactly(
                         "Pastel, het Clown",
                         "Clown",
@@ -94,7 +95,8 @@ class ExampleFilesTest {
         assertThat(plan.stops()).isEmpty();
         assertThat(plan.sheet().headerRow()).isEqualTo(4);
         assertThat(plan.sheet().sheets()).containsExactly("Stock list", "Sold");
-        assertThat(plan.rows()).extracting(row -> row.entry().hatched().iso())
+        assertThat(plan.rows())
+                .extracting(row -> row.entry().hatched().iso())
                 .containsExactly("2016-07-11", "2018-07-12", "2020-07-13");
         assertThat(plan.rows().getLast().entry().notes()).isEqualTo("Value: 100");
         assertThat(apply(plan)).isEqualTo(new ImportOutcome.Applied(3, 0, 0));
@@ -123,8 +125,7 @@ class ExampleFilesTest {
                         "14 UnknownStatus",
                         "15 CellsBeyondHeader");
         assertThat(plan.problemsByColumn().keySet())
-                .containsExactly(
-                        "", "Tag", "Sex", "Hatched", "Sire", "Dam", "Genetics", "Status");
+                .containsExactly("", "Tag", "Sex", "Hatched", "Sire", "Dam", "Genetics", "Status");
         assertThat(apply(plan)).isInstanceOf(ImportOutcome.Refused.class);
         assertThat(database.read(Dump::of)).isEmpty();
     }
@@ -136,8 +137,8 @@ class ExampleFilesTest {
         assertThat(plan.stops()).isEmpty();
         assertThat(apply(plan)).isEqualTo(new ImportOutcome.Applied(300, 0, 0));
         assertThat(plan.rows()).filteredOn(row -> row.entry().dam().isPresent()).hasSize(260);
-        assertThat(plan.rows()).filteredOn(row -> row.entry().sex().equals(
-                        java.util.Optional.of(Sex.MALE)))
+        assertThat(plan.rows())
+                .filteredOn(row -> row.entry().sex().equals(java.util.Optional.of(Sex.MALE)))
                 .hasSize(100);
     }
 
@@ -148,7 +149,8 @@ class ExampleFilesTest {
         var out = new ByteArrayOutputStream();
         ExampleWorkbooks.withTitleRows(out);
         var fresh = Files.write(folder.resolve("fresh.xlsx"), out.toByteArray());
-        assertThat(sheet(fresh).rows()).isEqualTo(sheet(EXAMPLES.resolve("with-title-rows.xlsx")).rows());
+        assertThat(sheet(fresh).rows())
+                .isEqualTo(sheet(EXAMPLES.resolve("with-title-rows.xlsx")).rows());
     }
 
     private ImportPlan plan(String file) throws IOException {

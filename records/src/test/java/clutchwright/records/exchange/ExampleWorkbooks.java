@@ -32,7 +32,14 @@ final class ExampleWorkbooks {
             var page = workbook.newWorksheet("Animals");
             rows(
                     List.of(
-                            List.of("#", "Sex", "Hatch Year", "Visual", "Hets", "66% het", "Rack/Tub"),
+                            List.of(
+                                    "#",
+                                    "Sex",
+                                    "Hatch Year",
+                                    "Visual",
+                                    "Hets",
+                                    "66% het",
+                                    "Rack/Tub"),
                             List.of("1", "F", "2019", "Pastel", "Clown", "", "A / 1"),
                             List.of("2", "M", "2018", "Clown", "", "", "B / 1"),
                             List.of("3", "F", "2020", "Mojave", "Piebald, Ghost", "", "A / 2"),
@@ -53,8 +60,15 @@ final class ExampleWorkbooks {
             rows(
                     List.of(
                             List.of(
-                                    "Animal ID", "Gender", "Date of birth", "Morph", "Sire ID",
-                                    "Dam ID", "Status", "Weight", "Value"),
+                                    "Animal ID",
+                                    "Gender",
+                                    "Date of birth",
+                                    "Morph",
+                                    "Sire ID",
+                                    "Dam ID",
+                                    "Status",
+                                    "Weight",
+                                    "Value"),
                             List.of("B1", "m", "", "Pastel Enchi", "", "", "active", "", ""),
                             List.of("B2", "f", "", "Black Pastel", "", "", "active", "", ""),
                             List.of("B3", "f", "", "Pastel", "B1", "B2", "active", "", "")),
@@ -93,8 +107,19 @@ final class ExampleWorkbooks {
         var random = new Random(300);
         var shows =
                 List.of(
-                        "Pastel", "Enchi", "Mojave", "Lesser", "Banana", "Pinstripe", "Yellow Belly",
-                        "Fire", "Leopard", "Orange Dream", "Cinnamon", "Black Pastel", "GHI");
+                        "Pastel",
+                        "Enchi",
+                        "Mojave",
+                        "Lesser",
+                        "Banana",
+                        "Pinstripe",
+                        "Yellow Belly",
+                        "Fire",
+                        "Leopard",
+                        "Orange Dream",
+                        "Cinnamon",
+                        "Black Pastel",
+                        "GHI");
         var hets = List.of("Clown", "Piebald", "Ghost", "Lavender Albino", "Desert Ghost");
         var text = new StringBuilder("tag,name,sex,hatched,sire,dam,stated,status\n");
         record Snake(String tag, Sex sex, int year) {}
@@ -104,8 +129,10 @@ final class ExampleWorkbooks {
             int year = 2012 + 4 * generation - (generation == 0 ? random.nextInt(3) : 0);
             var sex = i % 3 == 0 ? Sex.MALE : Sex.FEMALE;
             var tag = "%02d-%03d".formatted(year % 100, i + 1);
-            var dams = all.stream().filter(s -> s.sex() == Sex.FEMALE && s.year() < year - 2).toList();
-            var sires = all.stream().filter(s -> s.sex() == Sex.MALE && s.year() < year - 2).toList();
+            var dams =
+                    all.stream().filter(s -> s.sex() == Sex.FEMALE && s.year() < year - 2).toList();
+            var sires =
+                    all.stream().filter(s -> s.sex() == Sex.MALE && s.year() < year - 2).toList();
             var sire = generation == 0 ? "" : sires.get(random.nextInt(sires.size())).tag();
             var dam = generation == 0 ? "" : dams.get(random.nextInt(dams.size())).tag();
             var genes = new ArrayList<String>();
@@ -124,7 +151,8 @@ final class ExampleWorkbooks {
             var status =
                     generation < 2
                             ? "kept"
-                            : List.of("kept", "hold back", "for sale", "sold").get(random.nextInt(4));
+                            : List.of("kept", "hold back", "for sale", "sold")
+                                    .get(random.nextInt(4));
             text.append(
                     "%s,,%s,%s,%s,%s,%s,%s\n"
                             .formatted(

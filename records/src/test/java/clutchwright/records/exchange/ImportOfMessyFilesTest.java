@@ -49,7 +49,9 @@ class ImportOfMessyFilesTest {
 
     @Test
     void sexes_are_read_in_every_usual_shape() throws IOException {
-        var plan = plan("""
+        var plan =
+                plan(
+                        """
                 tag,sex
                 A,M
                 B,female
@@ -63,7 +65,8 @@ class ImportOfMessyFilesTest {
                 """);
 
         assertThat(plan.canBeApplied()).isTrue();
-        assertThat(plan.rows()).extracting(row -> row.entry().sex().map(Sex::name).orElse("-"))
+        assertThat(plan.rows())
+                .extracting(row -> row.entry().sex().map(Sex::name).orElse("-"))
                 .containsExactly(
                         "MALE", "FEMALE", "MALE", "FEMALE", "MALE", "FEMALE", "-", "-", "-");
     }
@@ -80,7 +83,9 @@ class ImportOfMessyFilesTest {
 
     @Test
     void dates_are_read_in_every_usual_shape() throws IOException {
-        var plan = plan("""
+        var plan =
+                plan(
+                        """
                 tag,born
                 A,2021-03-04
                 B,13/04/2021
@@ -98,10 +103,21 @@ class ImportOfMessyFilesTest {
                 """);
 
         assertThat(plan.stops()).isEmpty();
-        assertThat(plan.rows()).extracting(row -> row.entry().hatched().iso())
+        assertThat(plan.rows())
+                .extracting(row -> row.entry().hatched().iso())
                 .containsExactly(
-                        "2021-03-04", "2021-04-13", "2021-04-03", "2021-03-04", "2021-03-04",
-                        "2021-03-04", "2020", "2020", "2021-03-04", "2021-03-04", "2021-03-04", "",
+                        "2021-03-04",
+                        "2021-04-13",
+                        "2021-04-03",
+                        "2021-03-04",
+                        "2021-03-04",
+                        "2021-03-04",
+                        "2020",
+                        "2020",
+                        "2021-03-04",
+                        "2021-03-04",
+                        "2021-03-04",
+                        "",
                         "2021-03-03");
         assertThat(findings(plan.notes()))
                 .contains(
@@ -126,13 +142,14 @@ class ImportOfMessyFilesTest {
         assertThat(monthFirst.rows().getFirst().entry().hatched())
                 .isEqualTo(new Hatched.OnDay(LocalDate.of(2021, 3, 4)));
         assertThat(findings(plan("tag,dob\nA,13/01/2021\nB,01/13/2021\nC,02/03/2021\n").stops()))
-                .containsExactly(
-                        new Finding.DateOrderMixed("13/01/2021", 2, "01/13/2021", 3));
+                .containsExactly(new Finding.DateOrderMixed("13/01/2021", 2, "01/13/2021", 3));
     }
 
     @Test
     void parents_stand_anywhere_in_the_file_by_tag_or_name() throws IOException {
-        var plan = plan("""
+        var plan =
+                plan(
+                        """
                 tag,name,sex,sire,dam
                 C,,f,Rowan,d1
                 X,,m,M1:0.7|M2:0.3,D1
@@ -184,8 +201,7 @@ class ImportOfMessyFilesTest {
                 .containsExactly(new Finding.WrongSex(Parent.SIRE, "B", Sex.FEMALE));
         assertThat(findings(plan("tag,hatched,dam\nA,2019-05-01,B\nB,2020,\n").stops()))
                 .containsExactly(
-                        new Finding.HatchedBeforeParent(
-                                Parent.DAM, "2019-05-01", "B", "2020"));
+                        new Finding.HatchedBeforeParent(Parent.DAM, "2019-05-01", "B", "2020"));
         assertThat(findings(plan("tag,sire,dam\nA,C,\nB,,C\nC,,\n").stops()))
                 .containsExactly(new Finding.UsedAsBoth("C", 3, 2));
     }
@@ -203,15 +219,16 @@ class ImportOfMessyFilesTest {
     void dates_that_cannot_be_are_found() throws IOException {
         assertThat(findings(plan("tag,hatched\nA,2035-01-01\nB,31/02/2021\nC,soon\n").stops()))
                 .containsExactly(
-                        new Finding.InTheFuture(
-                                LocalDate.of(2035, 1, 1), LocalDate.of(2026, 6, 1)),
+                        new Finding.InTheFuture(LocalDate.of(2035, 1, 1), LocalDate.of(2026, 6, 1)),
                         new Finding.NoSuchDay("31/02/2021"),
                         new Finding.UnreadableDate("soon"));
     }
 
     @Test
     void genes_spread_over_columns_make_one_line() throws IOException {
-        var plan = plan("""
+        var plan =
+                plan(
+                        """
                 tag,Visual,Hets,66% het,Poss hets
                 A,Pastel,"Clown, 66% Piebald",,
                 B,Mojave,het Ghost,Clown,
@@ -219,11 +236,11 @@ class ImportOfMessyFilesTest {
                 """);
 
         assertThat(plan.stops()).isEmpty();
-        assertThat(plan.rows()).extracting(row -> row.entry().stated())
+        assertThat(plan.rows())
+                .extracting(row -> row.entry().stated())
                 .containsExactly(
                         "Pastel, het Clown, 66% het Piebald",
-                        "Mojave, het Ghost, 66% het Clown",
-                        "50% het Piebald");
+                        "Mojave, het Ghost, 66% het Clown", "50% het Piebald");
     }
 
     @Test
@@ -246,7 +263,8 @@ class ImportOfMessyFilesTest {
                 .containsExactly(new Finding.SexContradicted(Sex.FEMALE, Sex.MALE));
         var plan = plan("tag,genes\nA,1.0 Pastel\nB,1.2 Pastel\n");
         assertThat(plan.rows().getFirst().entry().sex()).contains(Sex.MALE);
-        assertThat(findings(plan.stops())).singleElement()
+        assertThat(findings(plan.stops()))
+                .singleElement()
                 .isInstanceOf(Finding.SeveralAnimals.class);
     }
 
@@ -261,8 +279,7 @@ class ImportOfMessyFilesTest {
     @Test
     void cells_beyond_the_header_stop_the_import() throws IOException {
         assertThat(findings(plan("tag,sex\nA,f\nB,m,Pastel\nC,m\n").stops()))
-                .containsExactly(
-                        new Finding.CellsBeyondHeader(3, 2, List.of("Pastel")));
+                .containsExactly(new Finding.CellsBeyondHeader(3, 2, List.of("Pastel")));
     }
 
     @Test
@@ -292,20 +309,22 @@ class ImportOfMessyFilesTest {
         apply(plan(text));
         var again = plan(text, USUAL.withOnRecord(Choices.OnRecordAlready.SKIP_IDENTICAL));
 
-        assertThat(again.rows()).extracting(ImportPlan.PlannedRow::fate)
+        assertThat(again.rows())
+                .extracting(ImportPlan.PlannedRow::fate)
                 .containsExactly(Fate.SKIPPED, Fate.SKIPPED);
         var heavier =
-                plan(
-                        "tag,weight\nA,1300\n",
-                        USUAL.withOnRecord(Choices.OnRecordAlready.UPDATE));
+                plan("tag,weight\nA,1300\n", USUAL.withOnRecord(Choices.OnRecordAlready.UPDATE));
         assertThat(apply(heavier)).isEqualTo(new ImportOutcome.Applied(0, 1, 0));
-        assertThat(database.read(Dump::of)).filteredOn(line -> line.startsWith("weighing [A]"))
+        assertThat(database.read(Dump::of))
+                .filteredOn(line -> line.startsWith("weighing [A]"))
                 .hasSize(2);
     }
 
     @Test
     void status_weight_place_origin_and_other_columns_find_their_way() throws IOException {
-        var plan = plan("""
+        var plan =
+                plan(
+                        """
                 tag,status,weight,weighed,location,origin,breeder,colour
                 A,available,"1,250 g",2026-05-01,Room 1 / Rack A / 12,bought,the autumn show,dark
                 B,holdback,1.5kg,,7,CBB,,
@@ -340,8 +359,7 @@ class ImportOfMessyFilesTest {
             text.append("T").append(i).append(",f\n");
         }
         var many = plan(text.toString());
-        var stopped =
-                many.apply(database, KEEPER, "import", (done, total) -> done < total * 3 / 4);
+        var stopped = many.apply(database, KEEPER, "import", (done, total) -> done < total * 3 / 4);
         assertThat(stopped).isEqualTo(new ImportOutcome.Cancelled());
         assertThat(database.read(Dump::of)).isEmpty();
     }

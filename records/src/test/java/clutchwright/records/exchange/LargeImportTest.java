@@ -70,8 +70,14 @@ class LargeImportTest {
     private static String rows() {
         var genes =
                 List.of(
-                        "Pastel het Clown", "Mojave 66% het Piebald", "Banana Enchi", "Normal",
-                        "Super Pastel het Ghost", "Lesser", "50% het Clown", "Pinstripe");
+                        "Pastel het Clown",
+                        "Mojave 66% het Piebald",
+                        "Banana Enchi",
+                        "Normal",
+                        "Super Pastel het Ghost",
+                        "Lesser",
+                        "50% het Clown",
+                        "Pinstripe");
         var text = new StringBuilder("tag,name,sex,hatched,sire,dam,stated,status,rack,tub\n");
         for (int i = ANIMALS - 1; i >= 0; i--) {
             int year = 2005 + i / 300;

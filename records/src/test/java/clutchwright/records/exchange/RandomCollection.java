@@ -51,14 +51,45 @@ final class RandomCollection {
 
     private static final List<String> AWKWARD =
             List.of(
-                    "", "plain", "=1+1", "+49", "-", "@home", "'=quoted", "''twice", "'tis",
-                    "a,b;c|d", "say \"hi\"", "two\nlines", "two\r\nlines", "Zoë ♀ ✓", "1.0",
-                    "00123", "2021-03-04", "M1|M2", "M1:0.5", "back\\slash", "\ttabbed", "NULL",
-                    "true", "#REF!", "３", "＝full", "none", "?", "x ".repeat(60).strip());
+                    "",
+                    "plain",
+                    "=1+1",
+                    "+49",
+                    "-",
+                    "@home",
+                    "'=quoted",
+                    "''twice",
+                    "'tis",
+                    "a,b;c|d",
+                    "say \"hi\"",
+                    "two\nlines",
+                    "two\r\nlines",
+                    "Zoë ♀ ✓",
+                    "1.0",
+                    "00123",
+                    "2021-03-04",
+                    "M1|M2",
+                    "M1:0.5",
+                    "back\\slash",
+                    "\ttabbed",
+                    "NULL",
+                    "true",
+                    "#REF!",
+                    "３",
+                    "＝full",
+                    "none",
+                    "?",
+                    "x ".repeat(60).strip());
     private static final List<String> LINES =
             List.of(
-                    "Pastel", "Super Pastel het Clown", "66% het Piebald", "Normal", "Mojave Lesser",
-                    "Banana Enchi", "het Homemade Pastel", "no gene at all");
+                    "Pastel",
+                    "Super Pastel het Clown",
+                    "66% het Piebald",
+                    "Normal",
+                    "Mojave Lesser",
+                    "Banana Enchi",
+                    "het Homemade Pastel",
+                    "no gene at all");
     private static final String OWN_GENE =
             """
             locus home-made
@@ -85,12 +116,7 @@ final class RandomCollection {
     }
 
     Integer fill(Transaction tx) {
-        new Overlay(tx)
-                .add(
-                        "python-regius",
-                        new LocusId("home-made"),
-                        OWN_GENE)
-                .theSaved();
+        new Overlay(tx).add("python-regius", new LocusId("home-made"), OWN_GENE).theSaved();
         places(tx);
         for (int i = 0; i < 25; i++) {
             animal(tx);
@@ -160,8 +186,7 @@ final class RandomCollection {
         }
         return switch (random.nextInt(5)) {
             case 0 -> new Parentage.Parthenogenetic(one(dams));
-            case 1 ->
-                    Parentage.of(new Dam.Unknown(), new Sire.Known(one(sires)));
+            case 1 -> Parentage.of(new Dam.Unknown(), new Sire.Known(one(sires)));
             case 2 -> Parentage.of(new Dam.Known(one(dams)), new Sire.Unknown());
             case 3 -> Parentage.of(new Dam.Known(one(dams)), doubt(sires));
             default -> Parentage.of(new Dam.Known(one(dams)), new Sire.Known(one(sires)));
@@ -259,7 +284,12 @@ final class RandomCollection {
     private List<AnimalId> of(Sex sex) {
         return animals.stream()
                 .filter(animal -> animal.sex().equals(Optional.of(sex)))
-                .filter(animal -> animal.hatched().span().map(span -> span.latest().getYear() < 2016).orElse(true))
+                .filter(
+                        animal ->
+                                animal.hatched()
+                                        .span()
+                                        .map(span -> span.latest().getYear() < 2016)
+                                        .orElse(true))
                 .map(Animal::id)
                 .toList();
     }

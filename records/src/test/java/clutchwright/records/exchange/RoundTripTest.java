@@ -181,8 +181,7 @@ class RoundTripTest {
             }
         }
         try (var database = Database.open(folder.resolve("store"), CLOCK)) {
-            assertThat(read(database, zip).outcome())
-                    .isEqualTo(new ImportOutcome.Applied(1, 0, 0));
+            assertThat(read(database, zip).outcome()).isEqualTo(new ImportOutcome.Applied(1, 0, 0));
         }
         try (var all = Files.walk(folder)) {
             assertThat(all).noneMatch(path -> path.endsWith("sly.txt"));

@@ -16,7 +16,8 @@ class LatestMigrationTest {
             var last =
                     files.map(file -> file.getFileName().toString())
                             .filter(name -> name.matches("V\\d+__.*\\.sql"))
-                            .mapToInt(name -> Integer.parseInt(name.substring(1, name.indexOf("__"))))
+                            .mapToInt(
+                                    name -> Integer.parseInt(name.substring(1, name.indexOf("__"))))
                             .max();
             assertThat(last).hasValue(Integer.parseInt(Migrations.LATEST));
         }
