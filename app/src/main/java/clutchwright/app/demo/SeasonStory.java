@@ -68,7 +68,7 @@ final class SeasonStory {
     /// @param rival another male that may have fathered the clutch
     /// @return the hatchlings that were kept on record
     List<Resident> clutch(Couple couple, LocalDate laid, Optional<Resident> rival) {
-        var pairing = pairing(couple, laid.minusDays(118 + random.nextInt(14)));
+        var pairing = pairing(couple, laid.minusDays(118 + random.nextInt(14)), season);
         signs(pairing, laid);
         var pairings = new Pairings(tx);
         pairings.update(
@@ -104,12 +104,17 @@ final class SeasonStory {
     void openPairing(Couple couple, int days) {
         if (days == 0) {
             new Pairings(tx)
-                    .plan(season, couple.dam().id(), couple.sire().id(), "", Questions.ALL_THE_SAME)
+                    .plan(
+                            coming(),
+                            couple.dam().id(),
+                            couple.sire().id(),
+                            "",
+                            Questions.ALL_THE_SAME)
                     .theSaved();
             return;
         }
         var began = today.minusDays(days);
-        var pairing = pairing(couple, began);
+        var pairing = pairing(couple, began, coming());
         var pairings = new Pairings(tx);
         for (int after = 6; after < days; after += 17) {
             see(pairings, pairing, SignSeen.Kind.LOCK, began.plusDays(after));
@@ -122,11 +127,16 @@ final class SeasonStory {
         }
     }
 
-    private Pairing pairing(Couple couple, LocalDate began) {
+    /// From the autumn on a pairing counts for the next year: common practice.
+    private int coming() {
+        return today.getMonthValue() >= 9 ? today.getYear() + 1 : today.getYear();
+    }
+
+    private Pairing pairing(Couple couple, LocalDate began, int counting) {
         var pairings = new Pairings(tx);
         var planned =
                 pairings.plan(
-                                season,
+                                counting,
                                 couple.dam().id(),
                                 couple.sire().id(),
                                 "",
