@@ -38,22 +38,30 @@ public record GenesPart(Markup line, Markup strands, List<Why> why) {
                 .forEach(
                         (locus, at) -> {
                             var map = model.theLocus(locus);
-                            var look =
-                                    at.genotypes()
-                                            .map(map::phenotypeOf)
-                                            .theCertain()
-                                            .filter(Phenotype::visible);
-                            look.ifPresent(seen -> why.add(whyShown(seen, at.basis(), lookedAt)));
+                            at.genotypes()
+                                    .map(map::phenotypeOf)
+                                    .chances()
+                                    .forEach(
+                                            (look, chance) -> {
+                                                if (look.visible() && chance.isWhole()) {
+                                                    why.add(whyShown(look, at.basis(), lookedAt));
+                                                } else if (look.visible()) {
+                                                    why.add(
+                                                            why(
+                                                                    Chances.fraction(chance),
+                                                                    "shows " + look.name(),
+                                                                    at.basis(),
+                                                                    ""));
+                                                }
+                                            });
                             for (var allele : map.locus().alleles()) {
-                                var chance = held.chanceOfCarrying(allele);
-                                if (!allele.isWild()
-                                        && !chance.isNone()
-                                        && look.filter(seen -> map.reveals(seen, allele))
-                                                .isEmpty()) {
+                                var chance =
+                                        GeneLineMarkup.carriedUnseen(map, at.genotypes(), allele);
+                                if (!allele.isWild() && !chance.isNone()) {
                                     why.add(
                                             why(
                                                     Chances.fraction(chance),
-                                                    allele.name(),
+                                                    "het " + allele.name(),
                                                     at.basis(),
                                                     parents(knowledge, animal, allele)));
                                 }

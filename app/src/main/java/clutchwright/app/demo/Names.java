@@ -14,7 +14,7 @@ final class Names {
                     "Campion",
                     "Vetch",
                     "Yarrow",
-                    "Mallow Two",
+                    "Meadowsweet",
                     "Teasel",
                     "Clover",
                     "Betony",

@@ -3,10 +3,13 @@ package clutchwright.app.parts;
 import clutchwright.app.wording.Chances;
 import clutchwright.engine.genetics.Allele;
 import clutchwright.engine.genetics.GeneticModel;
+import clutchwright.engine.genetics.Genotype;
 import clutchwright.engine.genetics.Outcome;
 import clutchwright.engine.genetics.Phenotype;
+import clutchwright.engine.genetics.PhenotypeMap;
 import clutchwright.engine.inference.Held;
 import clutchwright.engine.notation.Genes;
+import clutchwright.engine.probability.Distribution;
 import clutchwright.engine.probability.Fraction;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,7 +26,34 @@ public record GeneLineMarkup(List<String> shows, List<Carried> carries) {
         carries = List.copyOf(carries);
     }
 
-    public record Carried(String allele, Fraction chance) {}
+    /// Something that is not surely seen.
+    ///
+    /// @param allele the allele carried, or the form that may show
+    public record Carried(String allele, Fraction chance, Place place) {
+
+        public Carried(String allele, Fraction chance) {
+            this(allele, chance, Place.UNSEEN);
+        }
+
+        private boolean mayShow() {
+            return place == Place.MAY_SHOW;
+        }
+    }
+
+    /// How something that is not surely seen is there.
+    public enum Place {
+        UNSEEN("het "),
+        /// It would show: nobody has looked, or it is in doubt what was seen.
+        MAY_SHOW("maybe "),
+        /// Its locus shows a form that several pairs of alleles give, as a white animal does.
+        BEHIND_THE_LOOK("with ");
+
+        private final String before;
+
+        Place(String before) {
+            this.before = before;
+        }
+    }
 
     public static GeneLineMarkup of(Outcome outcome) {
         return new GeneLineMarkup(
@@ -48,8 +78,8 @@ public record GeneLineMarkup(List<String> shows, List<Carried> carries) {
         return new GeneLineMarkup(shows, carries);
     }
 
-    /// What is held of an animal: forms that it surely shows, and alleles that its looks leave
-    // open.
+    /// What is held of an animal: forms that it surely shows, forms that it may show where its
+    /// looks are not settled, and alleles that it carries unseen.
     public static GeneLineMarkup of(GeneticModel model, Held held) {
         var shows = new ArrayList<String>();
         var carries = new ArrayList<Carried>();
@@ -57,38 +87,61 @@ public record GeneLineMarkup(List<String> shows, List<Carried> carries) {
                 .forEach(
                         (locus, at) -> {
                             var map = model.theLocus(locus);
-                            var look = at.genotypes().map(map::phenotypeOf).theCertain();
-                            look.filter(Phenotype::visible).ifPresent(v -> shows.add(v.name()));
+                            var looks = at.genotypes().map(map::phenotypeOf);
+                            looks.chances()
+                                    .forEach(
+                                            (look, chance) -> {
+                                                if (look.visible() && chance.isWhole()) {
+                                                    shows.add(look.name());
+                                                } else if (look.visible()) {
+                                                    carries.add(
+                                                            new Carried(
+                                                                    look.name(),
+                                                                    chance,
+                                                                    Place.MAY_SHOW));
+                                                }
+                                            });
+                            var settled = looks.theCertain().filter(Phenotype::visible);
+                            var place = settled.isPresent() ? Place.BEHIND_THE_LOOK : Place.UNSEEN;
                             for (var allele : map.locus().alleles()) {
-                                var chance = held.chanceOfCarrying(allele);
-                                var revealed =
-                                        look.filter(Phenotype::visible)
-                                                .filter(v -> map.reveals(v, allele));
-                                if (isOpen(allele, chance) && revealed.isEmpty()) {
-                                    carries.add(new Carried(allele.name(), chance));
+                                var unseen = carriedUnseen(map, at.genotypes(), allele);
+                                if (!allele.isWild() && !unseen.isNone()) {
+                                    carries.add(new Carried(allele.name(), unseen, place));
                                 }
                             }
                         });
         return new GeneLineMarkup(shows, carries);
     }
 
-    private static boolean isOpen(Allele allele, Fraction chance) {
-        return !allele.isWild() && !chance.isNone();
+    /// The chance that an animal has the allele and does not show it.
+    public static Fraction carriedUnseen(
+            PhenotypeMap map, Distribution<Genotype> genotypes, Allele allele) {
+        return genotypes.chanceThat(
+                genotype -> {
+                    var look = map.phenotypeOf(genotype);
+                    return genotype.carries(allele)
+                            && !(look.visible() && map.reveals(look, allele));
+                });
     }
 
     /// The whole line, hets with the word `het`.
     public Markup line() {
         var line = new Markup();
         line.raw("<span class=\"genes\">");
-        if (shows.isEmpty()) {
+        if (isNormal()) {
             line.raw("<strong>%s</strong>", Phenotype.NORMAL);
-        } else {
+        } else if (!shows.isEmpty()) {
             line.raw("<strong>%s</strong>", String.join(" ", shows));
         }
         for (var carried : carries) {
-            line.raw(" ").add(carried(carried, "het "));
+            line.raw(" ").add(carried(carried, carried.place().before));
         }
         return line.raw("</span>");
+    }
+
+    /// Nothing shows; where something may show, that is not said.
+    private boolean isNormal() {
+        return shows.isEmpty() && carries.stream().noneMatch(Carried::mayShow);
     }
 
     /// Only what is carried, without the word `het`.
@@ -114,12 +167,15 @@ public record GeneLineMarkup(List<String> shows, List<Carried> carries) {
 
     /// The same in plain words, for titles and labels.
     public String inWords() {
-        var words = new StringBuilder(shows.isEmpty() ? Phenotype.NORMAL : String.join(" ", shows));
-        for (var carried : carries) {
-            words.append(
-                    carried.chance().isWhole() ? " " : " " + Chances.het(carried.chance()) + " ");
-            words.append("het ").append(carried.allele());
+        var words = new ArrayList<String>();
+        if (isNormal()) {
+            words.add(Phenotype.NORMAL);
         }
-        return words.toString();
+        words.addAll(shows);
+        for (var carried : carries) {
+            var chance = carried.chance().isWhole() ? "" : Chances.het(carried.chance()) + " ";
+            words.add(chance + carried.place().before + carried.allele());
+        }
+        return String.join(" ", words);
     }
 }

@@ -42,6 +42,11 @@ class CollectionScreenTest extends Browsing {
         assertThat(rows()).hasCount(3);
         assertThat(page()).hasURL(Pattern.compile("gene=clown"));
 
+        // Nobody has looked at LST-4: half the young of a single Pastel show it (Mendel's first
+        // law).
+        assertThat(rows().last()).containsText("maybe Pastel 1/2");
+        assertThat(rows().last()).not().containsText("Normal");
+
         page().getByLabel("Name for these filters").fill("Clown carriers");
         press("Save");
         assertThat(page().locator(".flash")).containsText("Filters saved as “Clown carriers”.");
