@@ -32,8 +32,8 @@ class OwnGenesTest extends Browsing {
         assertThat(page().locator(".reading .genes").first()).containsText("Emberling");
 
         var stock = new Stock(bean(Holding.class));
-        var dam = stock.female("OWN-1", "het Emberling");
-        var sire = stock.male("OWN-2", "het Emberling");
+        var dam = stock.female("GENE-1", "het Emberling");
+        var sire = stock.male("GENE-2", "het Emberling");
         open("/season/predict?dam=" + dam.id().value() + "&sire=" + sire.id().value());
         // Mendel's second generation: one in four of two hets is visual.
         assertThat(page().locator("main")).containsText("Emberling");
@@ -42,8 +42,8 @@ class OwnGenesTest extends Browsing {
         open(REGIUS + "/emberling");
         press("Remove this gene");
         assertThat(page().getByRole(AriaRole.ALERT)).containsText("animals need it");
-        assertThat(page().getByRole(AriaRole.ALERT)).containsText("OWN-1");
-        assertThat(page().getByRole(AriaRole.ALERT)).containsText("OWN-2");
+        assertThat(page().getByRole(AriaRole.ALERT)).containsText("GENE-1");
+        assertThat(page().getByRole(AriaRole.ALERT)).containsText("GENE-2");
         inspect("catalogue-own-in-use");
 
         // A new name would leave the animals without theirs.
