@@ -61,6 +61,7 @@ class TourTest extends Browsing {
         page().getByRole(AriaRole.LINK, named("B-01")).first().click();
         assertThat(page().locator(".genes").first()).containsText("Pastel");
         inspect("tour-animal");
+        photograph("readme-animal", 1180, 1150);
     }
 
     @Test
@@ -74,6 +75,7 @@ class TourTest extends Browsing {
         visit("/season/predict?damTag=B-06&sireTag=A-02");
         assertThat(page().locator("main")).containsText("Banana Enchi");
         inspect("tour-predict");
+        photograph("readme-predict", 1180, 1020);
     }
 
     @Test
@@ -84,6 +86,7 @@ class TourTest extends Browsing {
         page().getByText(Pattern.compile("^Name what hatches$")).first().click();
         page().locator(".guesses label").first().click();
         inspect("tour-bench");
+        photograph("readme-bench-phone", 390, 844);
         page().getByRole(AriaRole.BUTTON, named("Name this hatchling")).click();
         assertThat(page().locator(".flash")).containsText("is named:");
     }
@@ -104,6 +107,16 @@ class TourTest extends Browsing {
         visit("/journal");
         assertThat(page().locator("main")).containsText("Millrace");
         inspect("tour-journal");
+    }
+
+    /// The window as it is seen, for the README.
+    private void photograph(String name, int width, int height) {
+        page().setViewportSize(width, height);
+        page().evaluate("window.scrollTo(0, 0)");
+        page().screenshot(
+                        new Page.ScreenshotOptions()
+                                .setPath(Path.of("target", "screens", name + ".png")));
+        page().setViewportSize(1280, 900);
     }
 
     private void visit(String path) {
