@@ -80,6 +80,11 @@ public record CollectionView(
         return column != asked().sort() ? "none" : asked().isFalling() ? "descending" : "ascending";
     }
 
+    /// The address of the list as it is seen now.
+    public String here() {
+        return asked().onPage(asked().page());
+    }
+
     /// The filters alone, as the end of an address.
     public String filters() {
         return asked().filters();

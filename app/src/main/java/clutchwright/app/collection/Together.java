@@ -33,7 +33,7 @@ record Together(Holding holding, Listing listing) {
             faulty = faulty.withFault("setStatus", "Choose a status or write a place.");
         }
         if (faulty.isFaulty()) {
-            return Reply.faulty(listing.view(Form.EMPTY, faulty));
+            return Reply.faulty(listing.view(Form.ofAddress(here(form)), faulty));
         }
         var written =
                 Written.to(
@@ -56,10 +56,16 @@ record Together(Holding holding, Listing listing) {
                             return changed;
                         });
         return written.going(
-                "/collection",
+                here(form),
                 written.result() == 1
                         ? "1 animal changed."
                         : "%d animals changed.".formatted(written.result()));
+    }
+
+    /// The list in which the animals were ticked.
+    private static String here(Form form) {
+        var here = form.text("here");
+        return here.startsWith("/collection?") ? here : "/collection";
     }
 
     private static Particulars with(Animal animal, Optional<Status> status) {

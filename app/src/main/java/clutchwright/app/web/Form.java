@@ -1,5 +1,7 @@
 package clutchwright.app.web;
 
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -28,6 +30,29 @@ public record Form(SequencedMap<String, List<String>> values, SequencedMap<Strin
         var values = new LinkedHashMap<String, List<String>>();
         texts.forEach((field, text) -> values.put(field, List.of(text)));
         return new Form(values, new LinkedHashMap<>());
+    }
+
+    /// What the end of an address asks for, as a form that was sent by it.
+    public static Form ofAddress(String address) {
+        var values = new LinkedHashMap<String, List<String>>();
+        var end = address.indexOf('?');
+        for (var pair : end < 0 ? new String[0] : address.substring(end + 1).split("&")) {
+            var parts = pair.split("=", 2);
+            if (parts.length == 2) {
+                values.computeIfAbsent(decoded(parts[0]), _ -> new ArrayList<>())
+                        .add(decoded(parts[1]));
+            }
+        }
+        return new Form(values, new LinkedHashMap<>());
+    }
+
+    private static String decoded(String part) {
+        try {
+            return URLDecoder.decode(part, StandardCharsets.UTF_8);
+        } catch (IllegalArgumentException e) {
+            // A % that means nothing: the text stands for itself.
+            return part;
+        }
     }
 
     /// The text of the field without blanks around it; empty where there is none.

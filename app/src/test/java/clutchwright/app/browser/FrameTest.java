@@ -16,7 +16,7 @@ class FrameTest extends Browsing {
         org.assertj.core.api.Assertions.assertThat(links).isNotEmpty();
         for (var path : links.stream().map(link -> link.getAttribute("href")).toList()) {
             open(path);
-            assertThat(page().locator("nav [aria-current=page]")).hasCount(1);
+            assertThat(page().locator("nav.screens [aria-current=page]")).hasCount(1);
             assertThat(page().locator("h1")).isVisible();
         }
     }

@@ -51,8 +51,7 @@ class GeneLineMarkupTest {
         var claims = LINES.asParent(genes, Sex.FEMALE).parent().loci();
         var id = new AnimalId(1);
         var alone =
-                new Member(
-                        id, Optional.of(Sex.FEMALE), Optional.empty(), new Parentage.Founder());
+                new Member(id, Optional.of(Sex.FEMALE), Optional.empty(), new Parentage.Founder());
         if (!(Pedigree.of(List.of(alone)) instanceof Pedigree.Result.Sound(var pedigree))) {
             throw new AssertionError("a pedigree of one is sound");
         }
