@@ -1,10 +1,12 @@
 package clutchwright.app.today;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.Optional;
 
 /// One thing to do.
 ///
+/// @param kind the more pressing come first
 /// @param from the first day on which it is to be done; those of a group stand in its order
 /// @param link the page on which it is done
 /// @param name what it is about
@@ -14,6 +16,7 @@ import java.util.Optional;
 /// @param meal a meal that can be written down at once
 public record Due(
         When when,
+        Kind kind,
         LocalDate from,
         String link,
         String name,
@@ -21,6 +24,23 @@ public record Due(
         String basis,
         boolean grave,
         Optional<Meal> meal) {
+
+    /// The order in which things of one day are done.
+    static final Comparator<Due> ORDER =
+            Comparator.comparing(Due::grave)
+                    .reversed()
+                    .thenComparing(due -> due.when() == When.NOW ? due.kind() : Kind.HATCHING)
+                    .thenComparing(Due::from);
+
+    /// What there is to do, the most pressing first.
+    public enum Kind {
+        HATCHING,
+        LAYING,
+        NAMING,
+        CANDLING,
+        PAIRING,
+        FEEDING
+    }
 
     /// How soon.
     public enum When {
@@ -50,6 +70,7 @@ public record Due(
     public record Meal(long animal, String prey) {}
 
     static Due of(
+            Kind kind,
             LocalDate from,
             LocalDate today,
             String link,
@@ -58,6 +79,6 @@ public record Due(
             String basis,
             boolean grave) {
         return new Due(
-                When.of(from, today), from, link, name, what, basis, grave, Optional.empty());
+                When.of(from, today), kind, from, link, name, what, basis, grave, Optional.empty());
     }
 }

@@ -34,6 +34,7 @@ record DueClutches(Found found, Formats formats) {
         var begun =
                 clutch.eggs().stream().anyMatch(egg -> egg.fate() instanceof Fate.Hatched);
         return Due.of(
+                Due.Kind.HATCHING,
                 first,
                 found.today(),
                 link(clutch) + (begun || !first.isAfter(found.today()) ? "/hatch" : ""),
@@ -69,6 +70,7 @@ record DueClutches(Found found, Formats formats) {
 
     private Due candle(Clutch clutch, int day, String what, String when) {
         return Due.of(
+                Due.Kind.CANDLING,
                 clutch.laid().plusDays(day),
                 found.today(),
                 link(clutch) + "/candle",
@@ -78,19 +80,24 @@ record DueClutches(Found found, Formats formats) {
                 false);
     }
 
-    /// Eggs that hatched and whose young are not on record.
+    /// Eggs that hatched lately and whose young are not on record.
     private Optional<Due> naming(Clutch clutch) {
+        var longAgo = found.today().minusDays(RulesOfThumb.NAMING_DAYS);
         var unnamed =
                 clutch.eggs().stream()
                         .filter(
                                 egg ->
-                                        egg.fate() instanceof Fate.Hatched(_, var hatchlings)
-                                                && hatchlings.isEmpty())
+                                        egg.fate()
+                                                        instanceof
+                                                        Fate.Hatched(var pipped, var hatchlings)
+                                                && hatchlings.isEmpty()
+                                                && pipped.isAfter(longAgo))
                         .count();
         return unnamed == 0
                 ? Optional.empty()
                 : Optional.of(
                         Due.of(
+                                Due.Kind.NAMING,
                                 LocalDate.MIN,
                                 found.today(),
                                 link(clutch) + "/hatch",

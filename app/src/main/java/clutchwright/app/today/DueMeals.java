@@ -16,6 +16,7 @@ record DueMeals(Found found, Formats formats) {
     private Due due(Happening.Meal last) {
         return new Due(
                 Due.When.NOW,
+                Due.Kind.FEEDING,
                 last.on(),
                 "/collection/" + last.animal().value(),
                 found.called(last.animal()),

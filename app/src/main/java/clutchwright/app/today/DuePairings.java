@@ -44,6 +44,7 @@ record DuePairings(Found found, Formats formats) {
         var last = shed.plusDays(RulesOfThumb.LAYING_LAST);
         var overdue = found.today().isAfter(shed.plusDays(RulesOfThumb.LAYING_OVERDUE));
         return Due.of(
+                Due.Kind.LAYING,
                 first,
                 found.today(),
                 "/eggs/new?dam=" + tag(pairing),
@@ -74,6 +75,7 @@ record DuePairings(Found found, Formats formats) {
                 .map(
                         day ->
                                 Due.of(
+                                        Due.Kind.PAIRING,
                                         day.plusDays(RulesOfThumb.TOGETHER_LONG),
                                         found.today(),
                                         "/season/pairings/" + pairing.id().value(),

@@ -28,8 +28,12 @@ final class RulesOfThumb {
     static final int OFFERED = 4;
 
     static final int SEXING_DAYS = 200;
+    /// Who is not on record so long after hatching was not meant to be.
+    static final int NAMING_DAYS = 60;
 
     static final int WEEK = 7;
+    /// What is further off is not shown yet.
+    static final int HORIZON = 45;
 
     private RulesOfThumb() {}
 }

@@ -8,7 +8,6 @@ import clutchwright.records.animals.Status;
 import clutchwright.records.clutches.Clutch;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -38,7 +37,8 @@ public record TodayView(
         var due = new ArrayList<Due>();
         due.addAll(new DueClutches(found, formats).all());
         due.addAll(new DuePairings(found, formats).all());
-        due.sort(Comparator.comparing(Due::grave).reversed().thenComparing(Due::from));
+        due.removeIf(each -> each.from().isAfter(found.today().plusDays(RulesOfThumb.HORIZON)));
+        due.sort(Due.ORDER);
         var meals = new DueMeals(found, formats).all();
         return new TodayView(
                 found.today(),

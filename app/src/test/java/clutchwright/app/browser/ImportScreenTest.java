@@ -228,8 +228,11 @@ class ImportScreenTest extends Browsing {
                                                             return "";
                                                         }));
         await(begun);
-        meanwhile.run();
-        over.countDown();
+        try {
+            meanwhile.run();
+        } finally {
+            over.countDown();
+        }
         try {
             writer.join();
         } catch (InterruptedException e) {
