@@ -31,8 +31,7 @@ record DueClutches(Found found, Formats formats) {
         var last = clutch.laid().plusDays(RulesOfThumb.HATCH_LAST);
         var overdue = found.today().isAfter(last.plusDays(RulesOfThumb.HATCH_OVERDUE));
         var eggs = formats.count(clutch.incubating().size(), "egg", "eggs");
-        var begun =
-                clutch.eggs().stream().anyMatch(egg -> egg.fate() instanceof Fate.Hatched);
+        var begun = clutch.eggs().stream().anyMatch(egg -> egg.fate() instanceof Fate.Hatched);
         return Due.of(
                 Due.Kind.HATCHING,
                 first,
@@ -40,11 +39,9 @@ record DueClutches(Found found, Formats formats) {
                 link(clutch) + (begun || !first.isAfter(found.today()) ? "/hatch" : ""),
                 name(clutch),
                 overdue
-                        ? "%s should have hatched by %s."
-                                .formatted(eggs, formats.dayOfYear(last))
+                        ? "%s should have hatched by %s.".formatted(eggs, formats.dayOfYear(last))
                         : "%s hatch about %s to %s."
-                                .formatted(
-                                        eggs, formats.dayOfYear(first), formats.dayOfYear(last)),
+                                .formatted(eggs, formats.dayOfYear(first), formats.dayOfYear(last)),
                 "day %d, laid %s".formatted(day(clutch), formats.dayOfYear(clutch.laid())),
                 overdue);
     }

@@ -68,10 +68,7 @@ record DuePairings(Found found, Formats formats) {
         }
         return pairing.putTogether()
                 .filter(day -> !hasLaid(pairing, day))
-                .filter(
-                        day ->
-                                !day.plusDays(RulesOfThumb.TOGETHER_LONG)
-                                        .isAfter(found.today()))
+                .filter(day -> !day.plusDays(RulesOfThumb.TOGETHER_LONG).isAfter(found.today()))
                 .map(
                         day ->
                                 Due.of(
