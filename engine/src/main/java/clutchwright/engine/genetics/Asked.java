@@ -78,6 +78,14 @@ record Asked(List<Integer> shown) {
         return shown.stream().allMatch(asked -> asked == FREE);
     }
 
+    /// What is asked of these loci.
+    List<Integer> at(List<ActiveLocus> loci) {
+        if (loci.size() == 1) {
+            return List.of(shown.get(loci.getFirst().place));
+        }
+        return loci.stream().map(locus -> shown.get(locus.place)).toList();
+    }
+
     boolean admits(List<ActiveLocus> loci, List<Integer> seen) {
         for (var i = 0; i < seen.size(); i++) {
             var asked = shown.get(loci.get(i).place);

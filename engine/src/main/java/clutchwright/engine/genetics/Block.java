@@ -79,7 +79,7 @@ final class Block {
         return conceived.getFirst().sex().isPresent();
     }
 
-    private static BigInteger leastCommonMultiple(BigInteger a, BigInteger b) {
+    static BigInteger leastCommonMultiple(BigInteger a, BigInteger b) {
         if (a.equals(b) || b.equals(BigInteger.ONE)) {
             return a;
         }

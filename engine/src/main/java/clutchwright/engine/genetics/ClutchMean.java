@@ -1,8 +1,7 @@
 package clutchwright.engine.genetics;
 
 import clutchwright.engine.genetics.ClutchChances.Power;
-import clutchwright.engine.genetics.ClutchChances.Share;
-import clutchwright.engine.probability.Fraction;
+import clutchwright.engine.genetics.ClutchChances.Term;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -16,51 +15,45 @@ import java.util.List;
 /// steps is taken.
 final class ClutchMean {
 
-    /// Parents one by one up to so many combinations, whatever the other way would cost.
-    private static final BigInteger FEW = BigInteger.valueOf(4096);
-
     private final List<List<Row>> rows;
     private final List<Power> powers;
-    private final List<Share> shares;
+    private final List<List<BlockShare>> shares;
 
     /// What the parents may be in one block.
     ///
     /// @param values of each share
-    private record Row(Fraction weight, List<Fraction> values) {}
+    private record Row(BigInteger weight, List<BigInteger> values) {}
 
-    private ClutchMean(List<Block> blocks, List<Power> powers) {
+    private ClutchMean(List<BlockParts> blocks, List<Power> powers) {
         this.powers = powers;
         shares =
-                powers.stream()
-                        .flatMap(power -> power.sum().stream())
-                        .map(ClutchChances.Term::share)
-                        .toList();
+                powers.stream().flatMap(power -> power.sum().stream()).map(Term::share).toList();
         rows = new ArrayList<>(blocks.size());
         for (var b = 0; b < blocks.size(); b++) {
-            rows.add(rowsOf(blocks.get(b), b));
+            rows.add(rowsOf(blocks.get(b).weights(), b));
         }
     }
 
-    static Fraction of(List<Block> blocks, List<Power> powers) {
+    /// In whole parts, of which there are as many for any powers whose exponents have the same sum.
+    static BigInteger of(List<BlockParts> blocks, List<Power> powers) {
         var mean = new ClutchMean(blocks, powers);
-        var combinations = mean.combinations();
-        return combinations.compareTo(FEW.max(mean.products())) <= 0
+        return mean.combinations().compareTo(mean.stepsMultipliedOut()) <= 0
                 ? mean.oneByOne(
-                        0, Fraction.WHOLE, Collections.nCopies(mean.shares.size(), Fraction.WHOLE))
+                        0, BigInteger.ONE, Collections.nCopies(mean.shares.size(), BigInteger.ONE))
                 : mean.multipliedOut(0, new ArrayList<>(), BigInteger.ONE);
     }
 
-    private List<Row> rowsOf(Block block, int b) {
-        var weights = new LinkedHashMap<List<Fraction>, Fraction>();
-        for (var u = 0; u < block.parents.size(); u++) {
-            var values = new ArrayList<Fraction>(shares.size());
+    private List<Row> rowsOf(List<BigInteger> weights, int b) {
+        var merged = new LinkedHashMap<List<BigInteger>, BigInteger>();
+        for (var u = 0; u < weights.size(); u++) {
+            var values = new ArrayList<BigInteger>(shares.size());
             for (var share : shares) {
-                values.add(share.values().get(b).get(u));
+                values.add(share.get(b).byParents.get(u));
             }
-            weights.merge(values, block.parents.get(u), Fraction::plus);
+            merged.merge(values, weights.get(u), BigInteger::add);
         }
-        var found = new ArrayList<Row>(weights.size());
-        weights.forEach((values, weight) -> found.add(new Row(weight, values)));
+        var found = new ArrayList<Row>(merged.size());
+        merged.forEach((values, weight) -> found.add(new Row(weight, values)));
         return found;
     }
 
@@ -70,66 +63,65 @@ final class ClutchMean {
                 .reduce(BigInteger.ONE, BigInteger::multiply);
     }
 
-    private BigInteger products() {
-        return powers.stream()
-                .map(
-                        power ->
-                                Counting.choose(
-                                        power.exponent() + power.sum().size() - 1,
-                                        power.sum().size() - 1))
-                .reduce(BigInteger.ONE, BigInteger::multiply);
+    /// How many products, each with a mean over the rows of every block.
+    private BigInteger stepsMultipliedOut() {
+        var steps = BigInteger.valueOf(rows.stream().mapToLong(List::size).sum());
+        for (var power : powers) {
+            var terms = power.sum().size();
+            steps = steps.multiply(Counting.choose(power.exponent() + terms - 1, terms - 1));
+        }
+        return steps;
     }
 
-    private Fraction oneByOne(int b, Fraction weight, List<Fraction> values) {
+    private BigInteger oneByOne(int b, BigInteger weight, List<BigInteger> values) {
         if (b == rows.size()) {
-            return weight.times(productOfPowers(values));
+            return weight.multiply(productOfPowers(values));
         }
-        var sum = Fraction.NONE;
+        var sum = BigInteger.ZERO;
         for (var row : rows.get(b)) {
-            var product = new ArrayList<Fraction>(values.size());
+            var product = new ArrayList<BigInteger>(values.size());
             for (var s = 0; s < values.size(); s++) {
-                product.add(values.get(s).times(row.values().get(s)));
+                product.add(values.get(s).multiply(row.values().get(s)));
             }
-            sum = sum.plus(oneByOne(b + 1, weight.times(row.weight()), product));
+            sum = sum.add(oneByOne(b + 1, weight.multiply(row.weight()), product));
         }
         return sum;
     }
 
-    private Fraction productOfPowers(List<Fraction> values) {
-        var product = Fraction.WHOLE;
+    private BigInteger productOfPowers(List<BigInteger> values) {
+        var product = BigInteger.ONE;
         var s = 0;
         for (var power : powers) {
-            var sum = Fraction.NONE;
+            var sum = BigInteger.ZERO;
             for (var term : power.sum()) {
-                sum = sum.plus(term.factor().times(values.get(s)));
+                sum = sum.add(term.factor().multiply(values.get(s)));
                 s++;
             }
-            product = product.times(sum.power(power.exponent()));
+            product = product.multiply(sum.pow(power.exponent()));
         }
         return product;
     }
 
     /// @param exponents of the shares of the powers before this one
-    private Fraction multipliedOut(int p, List<Integer> exponents, BigInteger ways) {
-        if (p == powers.size()) {
-            return Fraction.of(ways, BigInteger.ONE).times(meanOfProduct(exponents));
-        }
-        return distribute(p, 0, powers.get(p).exponent(), exponents, ways);
+    private BigInteger multipliedOut(int p, List<Integer> exponents, BigInteger ways) {
+        return p == powers.size()
+                ? ways.multiply(meanOfProduct(exponents))
+                : distribute(p, 0, powers.get(p).exponent(), exponents, ways);
     }
 
     /// Every way to give the power's factors to its terms.
-    private Fraction distribute(
+    private BigInteger distribute(
             int p, int term, int left, List<Integer> exponents, BigInteger ways) {
         var terms = powers.get(p).sum().size();
         if (term == terms) {
-            return left == 0 ? multipliedOut(p + 1, exponents, ways) : Fraction.NONE;
+            return left == 0 ? multipliedOut(p + 1, exponents, ways) : BigInteger.ZERO;
         }
-        var sum = Fraction.NONE;
+        var sum = BigInteger.ZERO;
         for (var taken = term == terms - 1 ? left : 0; taken <= left; taken++) {
             var more = new ArrayList<>(exponents);
             more.add(taken);
             sum =
-                    sum.plus(
+                    sum.add(
                             distribute(
                                     p,
                                     term + 1,
@@ -140,25 +132,25 @@ final class ClutchMean {
         return sum;
     }
 
-    private Fraction meanOfProduct(List<Integer> exponents) {
-        var mean = Fraction.WHOLE;
+    private BigInteger meanOfProduct(List<Integer> exponents) {
+        var mean = BigInteger.ONE;
         for (var block : rows) {
-            var sum = Fraction.NONE;
+            var sum = BigInteger.ZERO;
             for (var row : block) {
                 var product = row.weight();
                 for (var s = 0; s < exponents.size(); s++) {
                     if (exponents.get(s) > 0) {
-                        product = product.times(row.values().get(s).power(exponents.get(s)));
+                        product = product.multiply(row.values().get(s).pow(exponents.get(s)));
                     }
                 }
-                sum = sum.plus(product);
+                sum = sum.add(product);
             }
-            mean = mean.times(sum);
+            mean = mean.multiply(sum);
         }
         var s = 0;
         for (var power : powers) {
             for (var term : power.sum()) {
-                mean = mean.times(term.factor().power(exponents.get(s)));
+                mean = mean.multiply(term.factor().pow(exponents.get(s)));
                 s++;
             }
         }

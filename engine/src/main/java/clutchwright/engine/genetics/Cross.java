@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /// The exact outcome of a pairing: dam by sire, grouped by what can be seen.
 ///
@@ -22,6 +23,9 @@ public final class Cross {
     private final List<Scene> scenes;
     private final List<View> views;
     private final Fraction alive;
+
+    /// Made when first asked for; of two threads that ask at once each may make its own.
+    private volatile @Nullable ClutchChances clutches;
 
     private Cross(GeneticModel model, List<ActiveLocus> loci, List<Block> blocks) {
         this.model = model;
@@ -118,7 +122,7 @@ public final class Cross {
     public Fraction atLeastOne(Wanted wanted, int eggs) {
         requireEggs(eggs);
         return Asked.of(wanted, model, loci)
-                .map(asked -> new ClutchChances(blocks, scenes).atLeastOne(asked, eggs))
+                .map(asked -> clutches().atLeastOne(asked, eggs))
                 .orElse(Fraction.NONE);
     }
 
@@ -128,7 +132,7 @@ public final class Cross {
     public Fraction atLeastOne(Outcome group, int eggs) {
         requireEggs(eggs);
         return Asked.exactly(Set.copyOf(group.shows()), model, loci)
-                .map(asked -> new ClutchChances(blocks, scenes).atLeastOne(asked, eggs))
+                .map(asked -> clutches().atLeastOne(asked, eggs))
                 .orElse(Fraction.NONE);
     }
 
@@ -155,7 +159,7 @@ public final class Cross {
                 hatchlings.merge(asked.get(), group.hatchlings(), Math::addExact);
             }
         }
-        return new ClutchChances(blocks, scenes)
+        return clutches()
                 .asFound(List.copyOf(hatchlings.keySet()), List.copyOf(hatchlings.values()));
     }
 
@@ -210,6 +214,15 @@ public final class Cross {
             shown.set(next, loci.get(next).forms.indexOf(form));
         }
         return shown;
+    }
+
+    private ClutchChances clutches() {
+        var known = clutches;
+        if (known == null) {
+            known = new ClutchChances(blocks, scenes);
+            clutches = known;
+        }
+        return known;
     }
 
     private static void requireEggs(int eggs) {
