@@ -11,8 +11,7 @@ import java.util.List;
 /// @param scale in how many parts the embryos of any of its parents are divided
 /// @param weights of each number of parents, in whole parts
 /// @param alive those that live, of each number of parents
-record BlockParts(
-        Block block, BigInteger scale, List<BigInteger> weights, List<BigInteger> alive) {
+record BlockParts(Block block, BigInteger scale, List<BigInteger> weights, List<BigInteger> alive) {
 
     static BlockParts of(Block block) {
         var scale = commonDenominator(block.living.stream().map(Embryo::given).toList());
@@ -32,8 +31,7 @@ record BlockParts(
         return common;
     }
 
-    private static List<BigInteger> byParents(
-            Block block, List<Embryo> kinds, BigInteger scale) {
+    private static List<BigInteger> byParents(Block block, List<Embryo> kinds, BigInteger scale) {
         var parts = new BigInteger[block.parents.size()];
         Arrays.fill(parts, BigInteger.ZERO);
         for (var kind : kinds) {

@@ -26,8 +26,7 @@ final class ClutchMean {
 
     private ClutchMean(List<BlockParts> blocks, List<Power> powers) {
         this.powers = powers;
-        shares =
-                powers.stream().flatMap(power -> power.sum().stream()).map(Term::share).toList();
+        shares = powers.stream().flatMap(power -> power.sum().stream()).map(Term::share).toList();
         rows = new ArrayList<>(blocks.size());
         for (var b = 0; b < blocks.size(); b++) {
             rows.add(rowsOf(blocks.get(b).weights(), b));
