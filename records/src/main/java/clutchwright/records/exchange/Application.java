@@ -1,16 +1,11 @@
 package clutchwright.records.exchange;
 
 import clutchwright.engine.pedigree.AnimalId;
-import clutchwright.engine.pedigree.Parentage;
-import clutchwright.engine.pedigree.Parentage.Dam;
-import clutchwright.engine.pedigree.Parentage.Sire;
-import clutchwright.engine.pedigree.Parentage.SireQuestion;
 import clutchwright.records.animals.Animals;
 import clutchwright.records.animals.Particulars;
 import clutchwright.records.animals.Tag;
 import clutchwright.records.checks.Edit;
 import clutchwright.records.checks.Questions;
-import clutchwright.records.exchange.AnimalEntry.SireEntry;
 import clutchwright.records.exchange.ImportPlan.Fate;
 import clutchwright.records.exchange.ImportPlan.PlannedRow;
 import clutchwright.records.exchange.Problem.Where;
@@ -141,33 +136,8 @@ final class Application {
     }
 
     private Particulars particulars(AnimalEntry entry) {
-        return new Particulars(
-                entry.tag(),
-                entry.name(),
-                entry.sex(),
-                entry.hatched(),
-                parentage(entry),
-                entry.origin(),
-                entry.line(),
-                entry.status(),
-                entry.place().map(tubs::find),
-                entry.species(),
-                entry.notes());
-    }
-
-    private Parentage parentage(AnimalEntry entry) {
-        if (entry.withoutSire() && entry.dam().isPresent()) {
-            return new Parentage.Parthenogenetic(theId(entry.dam().get()));
-        }
-        return Parentage.of(
-                entry.dam().<Dam>map(tag -> new Dam.Known(theId(tag))).orElseGet(Dam.Unknown::new),
-                switch (entry.sire()) {
-                    case SireEntry.Unknown() -> new Sire.Unknown();
-                    case SireEntry.Known(var tag) -> new Sire.Known(theId(tag));
-                    case SireEntry.OneOf(var question, var candidates) ->
-                            new Sire.InDoubt(
-                                    new SireQuestion(question, candidates.map(this::theId)));
-                });
+        var particulars = entry.particulars(this::theId);
+        return entry.place().map(tubs::find).map(particulars::withPlace).orElse(particulars);
     }
 
     private AnimalId theId(Tag tag) {

@@ -3,16 +3,10 @@ package clutchwright.records.exchange;
 import clutchwright.engine.genetics.Sex;
 import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.engine.pedigree.Member;
-import clutchwright.engine.pedigree.Parentage;
-import clutchwright.engine.pedigree.Parentage.Dam;
-import clutchwright.engine.pedigree.Parentage.Sire;
-import clutchwright.engine.pedigree.Parentage.SireQuestion;
 import clutchwright.engine.pedigree.Pedigree;
 import clutchwright.engine.pedigree.PedigreeFault;
-import clutchwright.records.animals.Hatched;
 import clutchwright.records.animals.Tag;
 import clutchwright.records.checks.Parent;
-import clutchwright.records.exchange.AnimalEntry.SireEntry;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,14 +21,12 @@ final class Lineage {
     /// One animal of it.
     ///
     /// @param row of the file, empty where the file does not speak of it
-    private record Person(
-            Tag tag,
-            Optional<Integer> row,
-            Optional<Sex> sex,
-            Hatched hatched,
-            Optional<Tag> dam,
-            SireEntry sire,
-            boolean withoutSire) {}
+    private record Person(AnimalEntry entry, Optional<Integer> row) {
+
+        Tag tag() {
+            return entry.tag();
+        }
+    }
 
     private final SequencedMap<String, Person> people = new LinkedHashMap<>();
     private final Map<String, AnimalId> ids = new LinkedHashMap<>();
@@ -50,16 +42,7 @@ final class Lineage {
     }
 
     private void put(AnimalEntry entry, Optional<Integer> row) {
-        people.put(
-                Keys.of(entry.tag()),
-                new Person(
-                        entry.tag(),
-                        row,
-                        entry.sex(),
-                        entry.hatched(),
-                        entry.dam(),
-                        entry.sire(),
-                        entry.withoutSire()));
+        people.put(Keys.of(entry.tag()), new Person(entry, row));
     }
 
     /// What stands against it, and the tags of the file in an order that has parents first.
@@ -93,25 +76,12 @@ final class Lineage {
     record Fault(int row, Parent as, Finding finding) {}
 
     private Member member(Person person) {
+        var entry = person.entry();
         return new Member(
-                theId(person.tag()), person.sex(), person.hatched().span(), parentage(person));
-    }
-
-    private Parentage parentage(Person person) {
-        if (person.withoutSire() && person.dam().isPresent()) {
-            return new Parentage.Parthenogenetic(theId(person.dam().get()));
-        }
-        Dam dam =
-                person.dam().<Dam>map(tag -> new Dam.Known(theId(tag))).orElseGet(Dam.Unknown::new);
-        return Parentage.of(
-                dam,
-                switch (person.sire()) {
-                    case SireEntry.Unknown() -> new Sire.Unknown();
-                    case SireEntry.Known(var tag) -> new Sire.Known(theId(tag));
-                    case SireEntry.OneOf(var question, var candidates) ->
-                            new Sire.InDoubt(
-                                    new SireQuestion(question, candidates.map(this::theId)));
-                });
+                theId(entry.tag()),
+                entry.sex(),
+                entry.hatched().span(),
+                entry.parentage(this::theId));
     }
 
     private AnimalId theId(Tag tag) {
@@ -147,7 +117,7 @@ final class Lineage {
                             new Finding.DamIsSire(person(parent).tag().value()));
             case PedigreeFault.HatchedBeforeParent(_, var parent) -> {
                 var as =
-                        animal.dam().map(dam -> theId(dam).equals(parent)).orElse(false)
+                        animal.entry().dam().map(dam -> theId(dam).equals(parent)).orElse(false)
                                 ? Parent.DAM
                                 : Parent.SIRE;
                 yield at(
@@ -156,9 +126,9 @@ final class Lineage {
                         as,
                         new Finding.HatchedBeforeParent(
                                 as,
-                                animal.hatched().iso(),
+                                animal.entry().hatched().iso(),
                                 person(parent).tag().value(),
-                                person(parent).hatched().iso()));
+                                person(parent).entry().hatched().iso()));
             }
             case PedigreeFault.OwnAncestor(_, var circle) -> {
                 var inFile =

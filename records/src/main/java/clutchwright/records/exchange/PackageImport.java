@@ -1,8 +1,5 @@
 package clutchwright.records.exchange;
 
-import clutchwright.engine.catalogue.Catalogue;
-import clutchwright.engine.catalogue.CatalogueText;
-import clutchwright.engine.notation.GeneLine;
 import clutchwright.records.checks.Edit;
 import clutchwright.records.exchange.ImportOutcome.Applied;
 import clutchwright.records.exchange.Problem.Where;
@@ -13,17 +10,11 @@ import clutchwright.records.places.Rack;
 import clutchwright.records.places.Room;
 import clutchwright.records.places.Tub;
 import clutchwright.records.statements.Statements;
-import clutchwright.records.statements.Witness;
 import clutchwright.records.store.Transaction;
 import java.io.IOException;
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /// Reads every file of a package into the records, within one transaction.
 final class PackageImport {
@@ -53,8 +44,8 @@ final class PackageImport {
 
     /// Writes what it can; whether that may stand is asked afterwards.
     Applied run(Progress progress) throws IOException {
-        var overlay = source.read("genes.csv", headings("genes.csv"));
-        overlay.ifPresent(sheet -> lines = over(sheet));
+        var overlay = source.read(PackageGenes.FILE, headings(PackageGenes.FILE));
+        overlay.ifPresent(sheet -> lines = PackageGenes.over(lines, sheet, problems));
         source.read("places.csv", OwnColumns.PLACES).ifPresent(this::places);
         var applied = animals(progress);
         if (!canStand()) {
@@ -74,7 +65,7 @@ final class PackageImport {
         return applied;
     }
 
-    private static List<String> headings(String file) {
+    static List<String> headings(String file) {
         return PackageTable.ALL.stream()
                 .filter(table -> table.file().equals(file))
                 .flatMap(table -> table.columns().stream())
@@ -82,38 +73,9 @@ final class PackageImport {
                 .toList();
     }
 
-    /// The species with the package's own genes over them.
-    private SpeciesLines over(Sheet sheet) {
-        var texts = new LinkedHashMap<String, StringBuilder>();
-        for (var cells : cells(sheet)) {
-            texts.computeIfAbsent(cells.get("species"), _ -> new StringBuilder())
-                    .append(cells.get("text"))
-                    .append('\n');
-        }
-        var all = new ArrayList<GeneLine>();
-        for (var line : lines.all()) {
-            var species = line.catalogue().species();
-            var text = texts.get(species.id());
-            if (text == null) {
-                all.add(line);
-                continue;
-            }
-            switch (CatalogueText.readOver(species, "genes.csv", text.toString())) {
-                case CatalogueText.Result.Loaded(var extended) ->
-                        all.add(GeneLine.of(Catalogue.of(extended)));
-                case CatalogueText.Result.Faulty(var faults) -> {
-                    all.add(line);
-                    faults.forEach(
-                            fault -> report("genes.csv", 1, new Finding.OwnGenesFaulty(fault)));
-                }
-            }
-        }
-        return new SpeciesLines(all);
-    }
-
     private void places(Sheet sheet) {
         var places = new Places(tx);
-        for (var cells : cells(sheet)) {
+        for (var cells : RowByHeading.all(sheet)) {
             var room = cells.get("room");
             var rack = cells.get("rack");
             var tub = cells.get("tub");
@@ -164,17 +126,22 @@ final class PackageImport {
         if (sheet.isEmpty()) {
             return nothing;
         }
-        var matching = ColumnMatching.propose(sheet.get());
-        if (source.has("statements.csv")) {
-            // They are all there, with their dates; these columns only show the latest.
-            matching = leftOut(leftOut(matching, Column.STATED), Column.SHOWS);
-        }
+        var matching = matching(source, sheet.get());
         var planner = new Planner(tx, sheet.get(), matching, choices, lines, source.isOurs());
         var plan = planner.plan((done, total) -> progress.reached(done, 2 * total));
         problems.addAll(plan.problems());
         return plan.canBeApplied()
                 ? Application.write(tx, plan, planner.order(), progress)
                 : nothing;
+    }
+
+    /// What each column of the package's animals holds.
+    static ColumnMatching matching(PackageSource source, Sheet animals) {
+        var matching = ColumnMatching.propose(animals);
+        // They are all there, with their dates; these columns only show the latest.
+        return source.has("statements.csv")
+                ? leftOut(leftOut(matching, Column.STATED), Column.SHOWS)
+                : matching;
     }
 
     private static ColumnMatching leftOut(ColumnMatching matching, Column column) {
@@ -198,72 +165,42 @@ final class PackageImport {
                                                                 + said.genes().written()
                                                                 + "\n"
                                                                 + said.witness())));
-        for (var cells : cells(sheet)) {
-            var animal = rows.animal(cells.get("animal"));
-            var witness = witness(cells);
+        for (var said : StatementRow.all(sheet, problems)) {
+            var animal = rows.animal(said.animal());
             if (animal.isEmpty()) {
-                report(
-                        "statements.csv",
-                        cells.row(),
-                        new Finding.MissingReference("animal", cells.get("animal")));
+                problems.add(
+                        new Problem(
+                                said.where(),
+                                new Finding.MissingReference("animal", said.animal())));
                 continue;
             }
-            var text = genes.of(cells.get("species"), cells.get("genes"));
-            if (witness.isEmpty()
-                    || before.contains(
-                            animal.get() + "\n" + text.written() + "\n" + witness.get())) {
+            var text = genes.of(said.species(), said.genes());
+            if (before.contains(animal.get() + "\n" + text.written() + "\n" + said.witness())) {
                 continue;
             }
             if (text.canonical().isEmpty()) {
-                report("statements.csv", cells.row(), new Finding.KeptUnread(text.written()));
+                problems.add(new Problem(said.where(), new Finding.KeptUnread(text.written())));
             }
-            var where = new Where.OtherFile("statements.csv", cells.row());
-            switch (cells.get("kind")) {
-                case "claim" -> saved(statements.claim(animal.get(), text, witness.get()), where);
-                case "sighting" ->
+            switch (said.kind()) {
+                case CLAIM ->
+                        saved(statements.claim(animal.get(), text, said.witness()), said.where());
+                case SIGHTING ->
                         saved(
-                                statements.see(
-                                        animal.get(),
-                                        text,
-                                        witness.get(),
-                                        cells.get("doubted").equals("yes")),
-                                where);
-                default ->
-                        problems.add(
-                                new Problem(
-                                        where,
-                                        new Finding.NotInList(
-                                                "kind",
-                                                cells.get("kind"),
-                                                List.of("claim", "sighting"))));
+                                statements.see(animal.get(), text, said.witness(), said.doubted()),
+                                said.where());
             }
-        }
-    }
-
-    private Optional<Witness> witness(Cells cells) {
-        return day(cells, "date").map(on -> new Witness(on, cells.get("by"), cells.get("source")));
-    }
-
-    /// Empty within, if there is none; empty at all, if it is none.
-    private Optional<Optional<LocalDate>> day(Cells cells, String heading) {
-        var text = cells.get(heading).strip();
-        if (text.isEmpty()) {
-            return Optional.of(Optional.empty());
-        }
-        try {
-            return Optional.of(Optional.of(LocalDate.parse(text)));
-        } catch (DateTimeParseException noDay) {
-            report(cells.file(), cells.row(), new Finding.UnreadableDate(text));
-            return Optional.empty();
         }
     }
 
     private void photos(Sheet sheet, PackageRows rows) throws IOException {
         var photos = new Photos(tx);
-        for (var cells : cells(sheet)) {
+        for (var cells : RowByHeading.all(sheet)) {
             var animal = rows.animal(cells.get("animal"));
             var bytes = source.photo(cells.get("file"));
-            var added = day(cells, "added").flatMap(day -> day).orElse(tx.today());
+            var added =
+                    StatementRow.day(cells, "added", problems)
+                            .flatMap(day -> day)
+                            .orElse(tx.today());
             if (animal.isEmpty() || bytes.isEmpty()) {
                 var missing = animal.isEmpty() ? "animal" : "file";
                 report(
@@ -286,25 +223,5 @@ final class PackageImport {
 
     private void report(String file, int row, Finding finding) {
         problems.add(new Problem(new Where.OtherFile(file, row), finding));
-    }
-
-    private static List<Cells> cells(Sheet sheet) {
-        return sheet.rows().stream().map(row -> Cells.of(sheet, row)).toList();
-    }
-
-    /// A row by its headings.
-    private record Cells(String file, int row, Map<String, String> byHeading) {
-
-        static Cells of(Sheet sheet, Sheet.Row row) {
-            var byHeading = new LinkedHashMap<String, String>();
-            for (int i = 0; i < sheet.header().size(); i++) {
-                byHeading.put(sheet.header().get(i), SpreadsheetSafety.reveal(row.cells().get(i)));
-            }
-            return new Cells(sheet.file(), row.number(), byHeading);
-        }
-
-        String get(String heading) {
-            return byHeading.getOrDefault(heading, "");
-        }
     }
 }

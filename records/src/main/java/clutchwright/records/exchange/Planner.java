@@ -14,6 +14,7 @@ import clutchwright.records.exchange.Problem.Where;
 import clutchwright.records.exchange.sheets.Sheet;
 import clutchwright.records.exchange.sheets.SheetRemark;
 import clutchwright.records.store.Transaction;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -49,13 +50,26 @@ final class Planner {
             Choices choices,
             SpeciesLines lines,
             boolean own) {
+        this(Recorded.of(tx), tx.today(), sheet, matching, choices, lines, own);
+    }
+
+    /// @param recorded what is on record beside the file
+    /// @param own      whether the file is one that we wrote ourselves
+    Planner(
+            Recorded recorded,
+            LocalDate today,
+            Sheet sheet,
+            ColumnMatching matching,
+            Choices choices,
+            SpeciesLines lines,
+            boolean own) {
         this.sheet = sheet;
         this.matching = matching;
         this.choices = choices;
         this.lines = lines;
         this.own = own;
-        this.recorded = Recorded.of(tx);
-        this.reader = new RowReader(sheet, matching, choices, lines, tx.today());
+        this.recorded = recorded;
+        this.reader = new RowReader(sheet, matching, choices, lines, today);
         this.parents = new Parents(choices.parents(), own);
     }
 

@@ -32,6 +32,11 @@ final class Recorded {
 
     private Recorded() {}
 
+    /// There are no records.
+    static Recorded nothing() {
+        return new Recorded();
+    }
+
     static Recorded of(Transaction tx) {
         var recorded = new Recorded();
         var all = new Animals(tx).all();

@@ -15,7 +15,8 @@
 /// 4. `plan.apply(database, who, what, progress)` writes all of it or nothing.
 ///
 /// [clutchwright.records.exchange.OpenPackage] writes the whole collection as a folder or a .zip
-/// and reads it back.
+/// and reads it back. [clutchwright.records.exchange.PackageCollection] reads the same files
+/// without any records, for commands that only answer a question about them.
 ///
 /// ```
 /// ImportPlan = PlannedRow(row, AnimalEntry, Fate)*, Problem*
