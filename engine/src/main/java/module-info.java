@@ -8,5 +8,6 @@ module clutchwright.engine {
     exports clutchwright.engine.catalogue;
     exports clutchwright.engine.notation;
     exports clutchwright.engine.pedigree;
+    exports clutchwright.engine.network;
     exports clutchwright.engine.inference;
 }
