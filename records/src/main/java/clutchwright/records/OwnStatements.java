@@ -16,6 +16,7 @@ import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.SequencedMap;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /// What was said and seen of one animal, as the engine takes it.
 ///
@@ -28,7 +29,9 @@ final class OwnStatements {
         var claim = latest.claim().flatMap(found -> genes(lines, found));
         var sighting = latest.sighting().flatMap(found -> genes(lines, found));
         var claims = claim.map(genes -> claims(lines, genes, sex)).orElseGet(LinkedHashMap::new);
-        var seen = sighting.or(() -> claim).map(genes -> seen(lines, genes));
+        // Hets alone say nothing of what is to be seen.
+        var shown = claim.filter(genes -> saysWhatShows(genes));
+        var seen = sighting.or(() -> shown).map(genes -> seen(lines, genes));
         return new OwnRecords(claims, seen);
     }
 
@@ -41,11 +44,31 @@ final class OwnStatements {
                 : Optional.empty();
     }
 
-    private static SequencedMap<LocusId, Distribution<Genotype>> claims(
+    private static boolean saysWhatShows(Genes genes) {
+        return genes.statements().isEmpty()
+                || genes.statements().stream().anyMatch(Genes.Statement.Shows.class::isInstance);
+    }
+
+    private static SequencedMap<LocusId, OwnRecords.Claim> claims(
             GeneLine lines, Genes genes, Optional<Sex> sex) {
         // Without a sex no phase is known: the shape of the sex that has two alike carries less.
         var as = sex.orElse(lines.catalogue().model().sexes().heterogametic().opposite());
-        return lines.asParent(genes, as).parent().loci();
+        var carried =
+                genes.statements().stream()
+                        .filter(Genes.Statement.Carries.class::isInstance)
+                        .map(Genes.Statement::locus)
+                        .collect(Collectors.toSet());
+        var claims = new LinkedHashMap<LocusId, OwnRecords.Claim>();
+        lines.asParent(genes, as)
+                .parent()
+                .loci()
+                .forEach(
+                        (locus, genotypes) ->
+                                claims.put(
+                                        locus,
+                                        new OwnRecords.Claim(
+                                                genotypes, !carried.contains(locus))));
+        return claims;
     }
 
     private static OwnRecords.Seen seen(GeneLine lines, Genes genes) {

@@ -34,7 +34,9 @@ final class LocusPrior {
 
     Held.AtLocus given(Member member, OwnRecords own, Map<AnimalId, Held> held) {
         var looks = own.seen().flatMap(this::looks);
-        var claim = Optional.ofNullable(own.claims().get(map.locus().id())).map(this::asZygotes);
+        var claim =
+                Optional.ofNullable(own.claims().get(map.locus().id()))
+                        .map(said -> asZygotes(said.genotypes()));
         if (member.parentage() instanceof Parentage.Founder) {
             return ownWord(claim, looks, Basis.CLAIM, Basis.SIGHTING);
         }
@@ -75,8 +77,8 @@ final class LocusPrior {
         return at(plainest(looks.orElse(Set.of())), sighted);
     }
 
-    /// Of the pairs that look so, those with the fewest alleles that are not wild, each alike: one
-    /// copy of a dominant allele is far more usual than two.
+    /// Of the pairs that look so, those with the fewest alleles that are not wild, each alike:
+    /// one copy of a dominant allele is far more usual than two.
     private Distribution<Zygote> plainest(Set<Phenotype> looks) {
         var fitting =
                 map.locus().allPairs().stream()
@@ -120,7 +122,7 @@ final class LocusPrior {
     }
 
     /// The claim's weights over the genotypes that the zygotes leave possible, laid on their
-    // strands.
+    /// strands.
     private Optional<Distribution<Zygote>> both(
             Distribution<Zygote> said, Distribution<Zygote> possible) {
         var pairs = said.map(LocusPrior::pair);

@@ -241,8 +241,8 @@ class FromParentsTest {
     }
 
     private static OwnRecords claims(Locus locus, Distribution<Genotype> genotypes) {
-        var claims = new LinkedHashMap<LocusId, Distribution<Genotype>>();
-        claims.put(locus.id(), genotypes);
+        var claims = new LinkedHashMap<LocusId, OwnRecords.Claim>();
+        claims.put(locus.id(), new OwnRecords.Claim(genotypes, false));
         return new OwnRecords(claims, Optional.empty());
     }
 

@@ -1,0 +1,139 @@
+package clutchwright.engine.inference;
+
+import clutchwright.engine.inference.LocusNetwork.AnswerWeights;
+import clutchwright.engine.inference.LocusNetwork.AnswerWeights.Group;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/// What the loci together say of the sires in doubt.
+///
+/// Loci are independent given the answers, so each contributes a likelihood of the answers, and
+/// what a locus is weighed with is the prior times the likelihoods of all others. Answers of
+/// one group are weighed together, which is exact; between groups only their marginals are
+/// passed on.
+final class SireAnswers {
+
+    /// The combinations of answers that are weighed together.
+    static final int MOST_TOGETHER = 4096;
+
+    private final List<List<Integer>> groups;
+    private final List<double[]> priors;
+
+    SireAnswers(Kin kin) {
+        groups = groupsOf(kin);
+        priors = groups.stream().map(group -> product(kin, group)).toList();
+    }
+
+    boolean isOneGroup() {
+        return groups.size() < 2;
+    }
+
+    AnswerWeights prior() {
+        return weights(priors);
+    }
+
+    /// The questions of each group, in the order of its tables.
+    List<List<Integer>> groups() {
+        return groups;
+    }
+
+    /// The answers' chances given the likelihoods of these loci; empty rows where no answer is
+    /// left.
+    List<double[]> posterior(List<List<double[]>> likelihoods) {
+        return combined(likelihoods, -1);
+    }
+
+    /// The weights for a locus: all but its own likelihood.
+    AnswerWeights without(List<List<double[]>> likelihoods, int locus) {
+        return weights(combined(likelihoods, locus));
+    }
+
+    private List<double[]> combined(List<List<double[]>> likelihoods, int left) {
+        var all = new ArrayList<double[]>();
+        for (var group = 0; group < groups.size(); group++) {
+            var product = priors.get(group).clone();
+            for (var locus = 0; locus < likelihoods.size(); locus++) {
+                if (locus != left) {
+                    multiply(product, likelihoods.get(locus).get(group));
+                }
+            }
+            all.add(product);
+        }
+        return all;
+    }
+
+    /// Answers' chances at a locus over the weights that it was given.
+    static double[] likelihood(double[] chances, double[] weights) {
+        var likelihood = new double[chances.length];
+        for (var i = 0; i < chances.length; i++) {
+            likelihood[i] = weights[i] > 0 ? chances[i] / weights[i] : 0;
+        }
+        return likelihood;
+    }
+
+    private static void multiply(double[] product, double[] factor) {
+        var sum = 0.0;
+        for (var i = 0; i < product.length; i++) {
+            product[i] *= factor[i];
+            sum += product[i];
+        }
+        // Kept at sum one: sixty loci would else run out of range.
+        for (var i = 0; sum > 0 && i < product.length; i++) {
+            product[i] /= sum;
+        }
+    }
+
+    private AnswerWeights weights(List<double[]> tables) {
+        var all = new ArrayList<Group>();
+        for (var group = 0; group < groups.size(); group++) {
+            all.add(
+                    new Group(
+                            groups.get(group), Arrays.stream(tables.get(group)).boxed().toList()));
+        }
+        return new AnswerWeights(all);
+    }
+
+    private static double[] product(Kin kin, List<Integer> group) {
+        var table = new double[] {1};
+        for (var question : group) {
+            var prior = kin.questions.get(question).prior();
+            var next = new double[table.length * prior.size()];
+            for (var cell = 0; cell < next.length; cell++) {
+                next[cell] = table[cell / prior.size()] * prior.get(cell % prior.size());
+            }
+            table = next;
+        }
+        return table;
+    }
+
+    /// All in one group where that is not too many; else those of one dam, since clutch-mates
+    /// bear most on each other's sire.
+    private static List<List<Integer>> groupsOf(Kin kin) {
+        var all = new ArrayList<List<Integer>>();
+        var order = new ArrayList<Integer>();
+        for (var animal = 0; animal < kin.animals.size(); animal++) {
+            if (kin.question[animal] != Kin.NONE) {
+                order.add(animal);
+            }
+        }
+        order.sort((a, b) -> Integer.compare(kin.dam[a], kin.dam[b]));
+        var questions = order.stream().map(animal -> kin.question[animal]).distinct().toList();
+        var open = new ArrayList<Integer>();
+        var size = 1;
+        for (var question : questions) {
+            var answers = kin.questions.get(question).prior().size();
+            if (size * answers > MOST_TOGETHER) {
+                all.add(List.copyOf(open));
+                open.clear();
+                size = 1;
+            }
+            open.add(question);
+            size *= answers;
+        }
+        if (!open.isEmpty()) {
+            all.add(List.copyOf(open));
+        }
+        return List.copyOf(all);
+    }
+}
