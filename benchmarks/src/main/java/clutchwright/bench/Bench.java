@@ -17,6 +17,10 @@ public final class Bench {
             System.out.println("Usage: ./bench NAME...   names: cross");
             return;
         }
+        if (names[0].equals("collection")) {
+            CollectionBench.run(10_000, 60, 5);
+            return;
+        }
         var options = new OptionsBuilder();
         for (var name : names) {
             switch (name) {

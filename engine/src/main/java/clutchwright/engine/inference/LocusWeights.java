@@ -2,6 +2,8 @@ package clutchwright.engine.inference;
 
 import clutchwright.engine.genetics.GeneticModel;
 import clutchwright.engine.genetics.Genotype;
+import clutchwright.engine.genetics.LocusId;
+import clutchwright.engine.genetics.Masking;
 import clutchwright.engine.genetics.Phenotype;
 import clutchwright.engine.inference.LocusShape.Build;
 import clutchwright.engine.inference.LocusShape.State;
@@ -28,18 +30,22 @@ final class LocusWeights {
     private final Map<Build, double[]> plain = new EnumMap<>(Build.class);
     private final Map<Build, Map<Set<Phenotype>, double[]>> looks = new EnumMap<>(Build.class);
     private final Map<Build, Map<Claim, double[]>> claims = new EnumMap<>(Build.class);
+    private final LocusId id;
     private final Set<Phenotype> normal;
+    private final Optional<Set<Phenotype>> plainLook;
 
     LocusWeights(GeneticModel model, LocusShape shape, Assumptions assumptions) {
         this.model = model;
         this.shape = shape;
         this.assumptions = assumptions;
-        this.normal = Set.of(Phenotype.normalOf(shape.map.locus().id()));
+        this.id = shape.map.locus().id();
+        this.normal = Set.of(Phenotype.normalOf(id));
+        this.plainLook = Optional.of(normal);
         var notWild = shape.alleles.size() - 1;
         if (notWild * assumptions.background() > 1) {
             throw new IllegalArgumentException(
                     "background frequency %s for each of the %d alleles of %s is more than 1"
-                            .formatted(assumptions.background(), notWild, shape.map.locus().id()));
+                            .formatted(assumptions.background(), notWild, id));
         }
     }
 
@@ -50,7 +56,7 @@ final class LocusWeights {
 
     /// Prior of an animal without recorded parents.
     double[] founder(Build build, OwnRecords own) {
-        var claim = own.claims().get(shape.map.locus().id());
+        var claim = own.claims().get(id);
         if (claim != null) {
             return claims.computeIfAbsent(build, _ -> new HashMap<>())
                     .computeIfAbsent(claim, said -> claimed(build, said));
@@ -69,9 +75,14 @@ final class LocusWeights {
     /// Likelihood of what was seen and tested; empty where that says nothing.
     Optional<double[]> likelihood(Build build, OwnRecords own) {
         var seen = own.seen().flatMap(this::look).map(look -> ofLook(build, look));
+        return own.tests().isEmpty() ? seen : tested(build, own, seen);
+    }
+
+    @SuppressWarnings("OptionalUsedAsFieldOrParameterType")
+    private Optional<double[]> tested(Build build, OwnRecords own, Optional<double[]> seen) {
         var tests =
                 own.tests().stream()
-                        .filter(test -> test.allele().locus().equals(shape.map.locus().id()))
+                        .filter(test -> test.allele().locus().equals(id))
                         .toList();
         if (tests.isEmpty()) {
             return seen;
@@ -88,7 +99,6 @@ final class LocusWeights {
 
     /// What was seen at the locus; empty where it could not be read.
     Optional<Set<Phenotype>> look(OwnRecords.Seen seen) {
-        var id = shape.map.locus().id();
         if (seen.unread().contains(id)) {
             return Optional.empty();
         }
@@ -96,18 +106,24 @@ final class LocusWeights {
         if (named != null) {
             return Optional.of(named);
         }
+        // Asked for every animal at every locus: the usual answers come first and make nothing new.
+        return seen.looks().isEmpty() || !isHidden(seen) ? plainLook : Optional.empty();
+    }
+
+    private boolean isHidden(OwnRecords.Seen seen) {
         for (var entry : seen.looks().entrySet()) {
             for (var look : entry.getValue()) {
-                if (model.theLocus(entry.getKey()).maskingOf(look).hides(id)) {
-                    return Optional.empty();
+                var masking = model.theLocus(entry.getKey()).maskingOf(look);
+                if (!(masking instanceof Masking.Nothing) && masking.hides(id)) {
+                    return true;
                 }
             }
         }
-        return Optional.of(normal);
+        return false;
     }
 
     private double[] ofLook(Build build, Set<Phenotype> look) {
-        if (look.equals(normal)) {
+        if (look == normal || look.equals(normal)) {
             return plain.computeIfAbsent(build, same -> sighted(same, normal));
         }
         return looks.computeIfAbsent(build, _ -> new HashMap<>())
