@@ -17,13 +17,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/// What follows for every animal from its own records and its parents': ancestors count, offspring
-/// and siblings do not yet.
+/// What follows for every animal from its own records and its parents': ancestors count,
+/// offspring and siblings do not yet.
 ///
 /// Parents before offspring, one locus at a time: Mendel's law from the parents, given what was
 /// seen of the animal. Loci are independent, parents too. A claim stands where no parents are
-/// recorded or one of them is unknown, and is else only kept where the parents leave it no room.
-/// Source of the formulas: `docs/mathematics.md`, section "From parents".
+/// recorded or one of them is unknown, and is else only kept where the parents leave it no
+/// room. Source of the formulas: `docs/mathematics.md`, section "From parents".
 public final class FromParents {
 
     private final Map<AnimalId, Held> held;

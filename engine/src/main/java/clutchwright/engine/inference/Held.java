@@ -21,8 +21,8 @@ public record Held(SequencedMap<LocusId, AtLocus> loci) {
         loci = Collections.unmodifiableSequencedMap(new LinkedHashMap<>(loci));
     }
 
-    /// @param fromDam the allele on the strand from the dam; for an animal without recorded parents
-    ///     the first of its two
+    /// @param fromDam the allele on the strand from the dam; for an animal without recorded
+    ///     parents the first of its two
     /// @param fromSire the allele on the strand from the sire; else the second
     public record AtLocus(
             Distribution<Genotype> genotypes,

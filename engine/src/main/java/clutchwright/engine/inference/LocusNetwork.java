@@ -2,7 +2,9 @@ package clutchwright.engine.inference;
 
 import clutchwright.engine.genetics.LocusId;
 import clutchwright.engine.inference.LocusShape.Build;
+import clutchwright.engine.network.Change;
 import clutchwright.engine.network.FactorNetwork;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -12,104 +14,157 @@ import java.util.Map;
 final class LocusNetwork {
 
     final LocusShape shape;
-    final LocusWeights weights;
-    final FactorNetwork network;
 
-    /// The variable of each of the pedigree's questions; animals have their own numbers.
-    final int[] questions;
-
-    private final Kin kin;
+    private final LocusWeights weights;
     private final Transmission transmission;
-    private final FactorNetwork.Builder builder = new FactorNetwork.Builder();
-    private final int[] trueSires;
     private final Map<Build, double[]> byStranger = new EnumMap<>(Build.class);
     private final Map<Build, double[]> ofStranger = new EnumMap<>(Build.class);
 
-    /// @param answers how the answers of the questions are weighed together, the last question's
-    ///     fastest
-    LocusNetwork(
-            CollectionRecords records,
-            Kin kin,
-            LocusId locus,
-            Assumptions assumptions,
-            AnswerWeights answers) {
-        this.kin = kin;
+    LocusNetwork(CollectionRecords records, LocusId locus, Assumptions assumptions) {
         shape = new LocusShape(records.model(), records.model().theLocus(locus));
         weights = new LocusWeights(records.model(), shape, assumptions);
         transmission = new Transmission(shape, assumptions.secondDivision());
+    }
+
+    /// The network of a collection; animals are variables under their own numbers, then come two
+    /// for each question: its answer, and the genotype of whoever that makes the sire.
+    ///
+    /// @param answers how the answers of the questions are weighed together
+    synchronized FactorNetwork of(CollectionRecords records, Kin kin, AnswerWeights answers) {
+        var builder = new FactorNetwork.Builder();
         for (var animal = 0; animal < kin.animals.size(); animal++) {
             var build = kin.builds[animal];
             var own = records.of(kin.animals.get(animal));
             builder.variable(shape.states(build).size());
-            var number = animal;
-            weights.likelihood(build, own).ifPresent(seen -> builder.weigh(number, seen));
+            var seen = weights.likelihood(build, own);
+            if (seen.isPresent()) {
+                builder.weigh(animal, seen.get());
+            }
             if (kin.founder[animal]) {
                 builder.weigh(animal, weights.founder(build, own));
             }
         }
-        questions = new int[kin.questions.size()];
-        trueSires = new int[kin.questions.size()];
-        for (var question = 0; question < questions.length; question++) {
-            ask(question);
+        for (var question : kin.questions) {
+            ask(builder, question);
         }
-        answers.weigh(builder, questions);
+        for (var group : answers.groups()) {
+            builder.tie(group.table(), answerVariables(kin, group));
+        }
         for (var animal = 0; animal < kin.animals.size(); animal++) {
-            tieToParents(animal);
+            tieToParents(builder, kin, animal);
         }
-        network = builder.build();
+        return builder.build();
     }
 
-    private void ask(int number) {
-        var question = kin.questions.get(number);
+    static int[] answerVariables(Kin kin, AnswerWeights.Group group) {
+        return group.questions().stream().mapToInt(q -> answerVariable(kin, q)).toArray();
+    }
+
+    private static int answerVariable(Kin kin, int question) {
+        return kin.animals.size() + 2 * question;
+    }
+
+    private static int trueSire(Kin kin, int question) {
+        return answerVariable(kin, question) + 1;
+    }
+
+    /// All that an animal's own records say of its genotypes.
+    synchronized double[] weightsOf(CollectionRecords records, Kin kin, int animal) {
+        var build = kin.builds[animal];
+        var own = records.of(kin.animals.get(animal));
+        var product = new double[shape.states(build).size()];
+        Arrays.fill(product, 1);
+        weights.likelihood(build, own).ifPresent(seen -> multiply(product, seen));
+        if (kin.founder[animal]) {
+            multiply(product, weights.founder(build, own));
+        }
+        return product;
+    }
+
+    /// An animal that joins the collection without young, as a change of its network. The sire
+    /// is known, or nobody knows who he is.
+    synchronized Change newcomer(CollectionRecords records, Kin kin, int animal) {
+        var own = weightsOf(records, kin, animal);
+        var build = kin.builds[animal];
+        var tied =
+                Arrays.stream(new int[] {kin.dam[animal], kin.sire[animal]})
+                        .filter(parent -> parent != Kin.NONE)
+                        .toArray();
+        var table =
+                kin.founder[animal]
+                        ? ones(own.length)
+                        : kin.withoutSire[animal]
+                                ? transmission.fromDam(build)
+                                : descent(kin, animal, kin.sire[animal]);
+        return Change.leaf(own, youngLast(table, own.length), tied);
+    }
+
+    private void ask(FactorNetwork.Builder builder, Kin.Question question) {
         var states = shape.states(Build.MALE).size();
-        questions[number] = builder.variable(question.prior().size());
-        trueSires[number] = builder.variable(states);
+        var answer = builder.variable(question.prior().size());
+        var truly = builder.variable(states);
         if (question.isWhetherAny()) {
-            builder.weigh(trueSires[number], weights.population(Build.MALE));
+            builder.weigh(truly, weights.population(Build.MALE));
             return;
         }
-        for (var answer = 0; answer < question.candidates().size(); answer++) {
-            // Where he is the sire, the true sire's genotype is his; else the tie says nothing.
-            var table = new double[question.prior().size() * states * states];
-            for (var given = 0; given < question.prior().size(); given++) {
-                for (var truly = 0; truly < states; truly++) {
-                    for (var his = 0; his < states; his++) {
-                        table[(given * states + truly) * states + his] =
-                                given != answer || truly == his ? 1 : 0;
-                    }
-                }
-            }
+        for (var given = 0; given < question.candidates().size(); given++) {
             builder.tie(
-                    table, questions[number], trueSires[number], question.candidates().get(answer));
+                    sameIf(given, question.prior().size(), states),
+                    answer,
+                    truly,
+                    question.candidates().get(given));
         }
     }
 
-    private void tieToParents(int animal) {
+    /// Answer by true sire by one candidate: where he is the answer, the true sire's genotype is
+    /// his; where not, the tie says nothing.
+    private static double[] sameIf(int answer, int answers, int states) {
+        var table = new double[answers * states * states];
+        for (var given = 0; given < answers; given++) {
+            for (var truly = 0; truly < states; truly++) {
+                for (var his = 0; his < states; his++) {
+                    table[(given * states + truly) * states + his] =
+                            given != answer || truly == his ? 1 : 0;
+                }
+            }
+        }
+        return table;
+    }
+
+    private void tieToParents(FactorNetwork.Builder builder, Kin kin, int animal) {
+        var dam = kin.dam[animal];
+        var question = kin.question[animal];
         if (kin.founder[animal]) {
             return;
         }
-        var build = kin.builds[animal];
-        var dam = kin.dam[animal];
-        var question = kin.question[animal];
         if (kin.withoutSire[animal]) {
-            builder.tie(transmission.fromDam(build), animal, dam);
+            builder.tie(transmission.fromDam(kin.builds[animal]), animal, dam);
         } else if (question != Kin.NONE && kin.questions.get(question).isWhetherAny()) {
             builder.tie(
-                    transmission.perhapsFromDam(build),
+                    transmission.perhapsFromDam(kin.builds[animal]),
                     animal,
                     dam,
-                    trueSires[question],
-                    questions[question]);
+                    trueSire(kin, question),
+                    answerVariable(kin, question));
         } else {
-            var sire = question == Kin.NONE ? kin.sire[animal] : trueSires[question];
+            var sire = question == Kin.NONE ? kin.sire[animal] : trueSire(kin, question);
+            var table = descent(kin, animal, sire);
             if (dam == Kin.NONE) {
-                builder.tie(ofStranger(build), animal, sire);
+                builder.tie(table, animal, sire);
             } else if (sire == Kin.NONE) {
-                builder.tie(byStranger(build), animal, dam);
+                builder.tie(table, animal, dam);
             } else {
-                builder.tie(transmission.fromTwo(build), animal, dam, sire);
+                builder.tie(table, animal, dam, sire);
             }
         }
+    }
+
+    private double[] descent(Kin kin, int animal, int sire) {
+        var build = kin.builds[animal];
+        if (kin.dam[animal] == Kin.NONE) {
+            return ofStranger(build);
+        }
+        return sire == Kin.NONE ? byStranger(build) : transmission.fromTwo(build);
     }
 
     /// Young by dam, the sire any male of the population.
@@ -145,10 +200,30 @@ final class LocusNetwork {
                 });
     }
 
-    /// How the answers of all questions are weighed, and in what groups their weights hang
-    /// together.
-    ///
-    /// @see SireAnswers
+    private static double[] youngLast(double[] table, int young) {
+        var rest = table.length / young;
+        var turned = new double[table.length];
+        for (var y = 0; y < young; y++) {
+            for (var r = 0; r < rest; r++) {
+                turned[r * young + y] = table[y * rest + r];
+            }
+        }
+        return turned;
+    }
+
+    private static double[] ones(int size) {
+        var ones = new double[size];
+        Arrays.fill(ones, 1);
+        return ones;
+    }
+
+    private static void multiply(double[] product, double... factor) {
+        for (var i = 0; i < product.length; i++) {
+            product[i] *= factor[i];
+        }
+    }
+
+    /// How the answers of all questions are weighed; those of one group together.
     record AnswerWeights(List<Group> groups) {
 
         AnswerWeights {
@@ -156,13 +231,15 @@ final class LocusNetwork {
         }
 
         /// @param weights of the combinations of answers, the last question's fastest
-        record Group(List<Integer> questions, List<Double> weights) {}
+        record Group(List<Integer> questions, List<Double> weights) {
 
-        void weigh(FactorNetwork.Builder builder, int... variables) {
-            for (var group : groups) {
-                var scope = group.questions().stream().mapToInt(q -> variables[q]).toArray();
-                builder.tie(
-                        group.weights().stream().mapToDouble(Double::doubleValue).toArray(), scope);
+            Group {
+                questions = List.copyOf(questions);
+                weights = List.copyOf(weights);
+            }
+
+            double[] table() {
+                return weights.stream().mapToDouble(Double::doubleValue).toArray();
             }
         }
     }

@@ -80,10 +80,7 @@ final class LocusWeights {
 
     @SuppressWarnings("OptionalUsedAsFieldOrParameterType")
     private Optional<double[]> tested(Build build, OwnRecords own, Optional<double[]> seen) {
-        var tests =
-                own.tests().stream()
-                        .filter(test -> test.allele().locus().equals(id))
-                        .toList();
+        var tests = own.tests().stream().filter(test -> test.allele().locus().equals(id)).toList();
         if (tests.isEmpty()) {
             return seen;
         }
@@ -123,7 +120,7 @@ final class LocusWeights {
     }
 
     private double[] ofLook(Build build, Set<Phenotype> look) {
-        if (look == normal || look.equals(normal)) {
+        if (look.equals(normal)) {
             return plain.computeIfAbsent(build, same -> sighted(same, normal));
         }
         return looks.computeIfAbsent(build, _ -> new HashMap<>())

@@ -43,12 +43,12 @@ public final class PedigreeInference {
     private AnswerWeights sireWeights;
 
     private PedigreeInference(
-            CollectionRecords records, Assumptions assumptions, Limits limits, Stop stop) {
+            CollectionRecords records, Assumptions assumptions, Limits limits, Stop stop, Kin kin) {
         this.records = records;
         this.assumptions = assumptions;
         this.limits = limits;
         this.stop = stop;
-        this.kin = new Kin(records.pedigree(), assumptions);
+        this.kin = kin;
         this.sires = new SireAnswers(kin);
         this.sireWeights = sires.prior();
     }
@@ -66,9 +66,60 @@ public final class PedigreeInference {
             Collection<LocusId> loci,
             Limits limits,
             Stop stop) {
-        var inference = new PedigreeInference(records, assumptions, limits, stop);
+        var kin = new Kin(records.pedigree(), assumptions);
+        var inference = new PedigreeInference(records, assumptions, limits, stop, kin);
         inference.run(List.copyOf(new LinkedHashSet<>(loci)));
         return inference;
+    }
+
+    /// What follows from other records, mostly the same as these. What the change cannot touch
+    /// is not worked out again: a new hatchling or sighting costs a small part of the whole.
+    /// This answer stays as it is.
+    public PedigreeInference with(CollectionRecords changed) {
+        return Renewal.between(records, changed, kin, assumptions)
+                .map(renewal -> renewed(changed, renewal))
+                .orElseGet(() -> of(changed, assumptions, asked(changed), limits, stop));
+    }
+
+    /// The loci asked for before, and those that the changed records touch for the first time.
+    private SequencedSet<LocusId> asked(CollectionRecords changed) {
+        var before = touched(records);
+        var asked = new LinkedHashSet<>(changed.model().loci().keySet());
+        var now = touched(changed);
+        asked.removeIf(
+                locus ->
+                        !answers.containsKey(locus)
+                                && (before.contains(locus) || !now.contains(locus)));
+        return asked;
+    }
+
+    private PedigreeInference renewed(CollectionRecords changed, Renewal renewal) {
+        var next = new PedigreeInference(changed, assumptions, limits, stop, renewal.kin());
+        asked(changed).parallelStream()
+                .map(
+                        locus ->
+                                next.renewedAnswer(
+                                        locus, Optional.ofNullable(answers.get(locus)), renewal))
+                .toList()
+                .forEach(answer -> next.answers.put(answer.locus(), answer));
+        return next;
+    }
+
+    @SuppressWarnings("OptionalUsedAsFieldOrParameterType")
+    private LocusAnswer renewedAnswer(
+            LocusId locus, Optional<LocusAnswer> before, Renewal renewal) {
+        if (before.isPresent() && before.get() instanceof LocusAnswer.Settled(var chances)) {
+            var network = chances.network();
+            var changes = renewal.changes(network);
+            if (changes.length == 0) {
+                return before.get();
+            }
+            var solution = chances.solved().with(changes);
+            if (!(solution instanceof Solution.TooWide)) {
+                return new Attempt(locus, sireWeights, network, solution).answer(Optional.empty());
+            }
+        }
+        return attempt(locus, sireWeights).answer(Optional.empty());
     }
 
     public CollectionRecords records() {
@@ -279,9 +330,12 @@ public final class PedigreeInference {
     }
 
     private Attempt attempt(LocusId locus, AnswerWeights weights) {
-        var network = new LocusNetwork(records, kin, locus, assumptions, weights);
+        var network = new LocusNetwork(records, locus, assumptions);
         return new Attempt(
-                locus, weights, network, JunctionTree.solve(network.network, limits, stop));
+                locus,
+                weights,
+                network,
+                JunctionTree.solve(network.of(records, kin, weights), limits, stop));
     }
 
     /// A locus worked out under some weights of the sires' answers.
@@ -302,17 +356,10 @@ public final class PedigreeInference {
             var solved = (Solution.Solved) solution;
             return weights.groups().stream()
                     .map(
-                            group -> {
-                                var variables =
-                                        group.questions().stream()
-                                                .mapToInt(q -> network.questions[q])
-                                                .toArray();
-                                return SireAnswers.likelihood(
-                                        solved.joint(variables),
-                                        group.weights().stream()
-                                                .mapToDouble(Double::doubleValue)
-                                                .toArray());
-                            })
+                            group ->
+                                    SireAnswers.likelihood(
+                                            solved.joint(LocusNetwork.answerVariables(kin, group)),
+                                            group.table()))
                     .toList();
         }
 
