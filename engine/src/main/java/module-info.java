@@ -10,4 +10,5 @@ module clutchwright.engine {
     exports clutchwright.engine.pedigree;
     exports clutchwright.engine.network;
     exports clutchwright.engine.inference;
+    exports clutchwright.engine.proof;
 }

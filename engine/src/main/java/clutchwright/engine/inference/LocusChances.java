@@ -3,16 +3,22 @@ package clutchwright.engine.inference;
 import clutchwright.engine.genetics.Allele;
 import clutchwright.engine.genetics.Genotype;
 import clutchwright.engine.genetics.LocusId;
+import clutchwright.engine.genetics.Phenotype;
 import clutchwright.engine.inference.LocusShape.State;
+import clutchwright.engine.network.Change;
 import clutchwright.engine.network.Quality;
 import clutchwright.engine.network.Solution;
 import clutchwright.engine.pedigree.AnimalId;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.SequencedMap;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /// The chances of every animal's genotypes at one locus, given all records.
@@ -21,12 +27,19 @@ public final class LocusChances {
     /// Chances below this are left out: they are rounding, or as good as.
     static final double LEAST = 1e-12;
 
+    private final CollectionRecords records;
     private final Kin kin;
     private final LocusNetwork network;
     private final Solution.Solved solved;
     private final double logLikelihood;
 
-    LocusChances(Kin kin, LocusNetwork network, Solution.Solved solved, double logLikelihood) {
+    LocusChances(
+            CollectionRecords records,
+            Kin kin,
+            LocusNetwork network,
+            Solution.Solved solved,
+            double logLikelihood) {
+        this.records = records;
         this.kin = kin;
         this.network = network;
         this.solved = solved;
@@ -123,6 +136,85 @@ public final class LocusChances {
         var sum = chances.values().stream().mapToDouble(Double::doubleValue).sum();
         chances.replaceAll((_, chance) -> chance / sum);
         return Collections.unmodifiableSequencedMap(chances);
+    }
+
+    /// The chances of an animal's genotype together with those of each of some others, by the
+    /// other: pairs of genotypes, the animal's first. Worked out for all of them at once.
+    ///
+    /// @param others not the animal itself
+    /// @throws IllegalArgumentException if one is not in the pedigree
+    public Map<AnimalId, SequencedMap<List<Genotype>, Double>> togetherWithEach(
+            AnimalId animal, Collection<AnimalId> others) {
+        if (others.contains(animal)) {
+            throw new IllegalArgumentException(animal + " together with itself");
+        }
+        var number = kin.numberOf(animal);
+        var all = new LinkedHashMap<AnimalId, SequencedMap<List<Genotype>, Double>>();
+        others.forEach(other -> all.put(other, new LinkedHashMap<>()));
+        var states = network.shape.states(kin.builds[number]);
+        for (var s = 0; s < states.size(); s++) {
+            var chance = solved.chance(number, s);
+            if (chance > 0 && given(number, s) instanceof Solution.Solved given) {
+                var genotype = states.get(s).genotype();
+                all.forEach((other, joint) -> add(joint, genotype, chance, other, given));
+            }
+        }
+        return Collections.unmodifiableMap(all);
+    }
+
+    private Solution given(int number, int state) {
+        var only = new double[network.shape.states(kin.builds[number]).size()];
+        only[state] = 1;
+        return solved.with(Change.weigh(number, only));
+    }
+
+    private void add(
+            SequencedMap<List<Genotype>, Double> joint,
+            Genotype genotype,
+            double chance,
+            AnimalId other,
+            Solution.Solved given) {
+        var number = kin.numberOf(other);
+        var states = network.shape.states(kin.builds[number]);
+        for (var s = 0; s < states.size(); s++) {
+            var both = chance * given.chance(number, s);
+            if (both > 0) {
+                joint.merge(List.of(genotype, states.get(s).genotype()), both, Double::sum);
+            }
+        }
+    }
+
+    /// The chances as they would be if nobody had looked at these animals at this locus, or
+    /// tested them. What the other loci say of sires in doubt stays.
+    ///
+    /// @throws IllegalArgumentException if one is not in the pedigree
+    public LocusChances withoutSightOf(Collection<AnimalId> animals) {
+        var changes =
+                animals.stream()
+                        .map(animal -> network.unseen(records, kin, kin.numberOf(animal)))
+                        .toArray(Change[]::new);
+        // With less evidence nothing that was possible becomes impossible.
+        if (solved.with(changes) instanceof Solution.Solved less) {
+            return new LocusChances(records, kin, network, less, less.logTotal());
+        }
+        throw new IllegalStateException("no answer at " + locus() + " without " + animals);
+    }
+
+    /// The forms that a keeper may have seen of the animal at this locus; empty if nobody
+    /// looked, or another gene hid them.
+    ///
+    /// @throws IllegalArgumentException if the animal is not in the pedigree
+    public Optional<Set<Phenotype>> lookAt(AnimalId animal) {
+        kin.numberOf(animal);
+        return records.of(animal).seen().flatMap(network::look);
+    }
+
+    /// The genotypes of living young of two animals that had these, each with its chance, sons
+    /// and daughters together; empty if no such young lives.
+    ///
+    /// @throws IllegalArgumentException if no female or no male has such a genotype
+    public SequencedMap<Genotype, Double> youngOf(Genotype dam, Genotype sire) {
+        return network.young(dam, sire);
     }
 
     private List<State> statesOf(int cell, int... numbers) {

@@ -1,13 +1,21 @@
 package clutchwright.engine.inference;
 
+import clutchwright.engine.genetics.Genotype;
 import clutchwright.engine.genetics.LocusId;
+import clutchwright.engine.genetics.Phenotype;
 import clutchwright.engine.inference.LocusShape.Build;
 import clutchwright.engine.network.Change;
 import clutchwright.engine.network.FactorNetwork;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.SequencedMap;
+import java.util.Set;
+import java.util.stream.IntStream;
 
 /// One locus of a collection as a network: a variable for each animal's genotype and for each
 /// question of a sire, tied by Mendel's law.
@@ -70,8 +78,11 @@ final class LocusNetwork {
 
     /// All that an animal's own records say of its genotypes.
     synchronized double[] weightsOf(CollectionRecords records, Kin kin, int animal) {
+        return weightsOf(records.of(kin.animals.get(animal)), kin, animal);
+    }
+
+    private double[] weightsOf(OwnRecords own, Kin kin, int animal) {
         var build = kin.builds[animal];
-        var own = records.of(kin.animals.get(animal));
         var product = new double[shape.states(build).size()];
         Arrays.fill(product, 1);
         weights.likelihood(build, own).ifPresent(seen -> multiply(product, seen));
@@ -79,6 +90,49 @@ final class LocusNetwork {
             multiply(product, weights.founder(build, own));
         }
         return product;
+    }
+
+    /// As if nobody had looked at the animal here, or tested it.
+    synchronized Change unseen(CollectionRecords records, Kin kin, int animal) {
+        var id = shape.map.locus().id();
+        var own = records.of(kin.animals.get(animal));
+        var untested =
+                own.tests().stream().filter(test -> !test.allele().locus().equals(id)).toList();
+        var blind = new OwnRecords(own.claims(), own.withoutSight(id).seen(), untested);
+        return Change.reweigh(animal, weightsOf(blind, kin, animal));
+    }
+
+    /// What was seen here; empty if it could not be read.
+    Optional<Set<Phenotype>> look(OwnRecords.Seen seen) {
+        return weights.look(seen);
+    }
+
+    /// The genotypes of living young of the two, of either sex; empty if none lives.
+    synchronized SequencedMap<Genotype, Double> young(Genotype dam, Genotype sire) {
+        var sires = shape.states(Build.MALE).size();
+        var dams = shape.states(Build.FEMALE).size();
+        var column = numberOf(Build.FEMALE, dam) * sires + numberOf(Build.MALE, sire);
+        var table = transmission.fromTwo(Build.UNSEXED);
+        var states = shape.states(Build.UNSEXED);
+        var chances = new LinkedHashMap<Genotype, Double>();
+        for (var s = 0; s < states.size(); s++) {
+            var chance = table[s * dams * sires + column];
+            if (chance > 0) {
+                chances.merge(states.get(s).genotype(), chance, Double::sum);
+            }
+        }
+        return Collections.unmodifiableSequencedMap(chances);
+    }
+
+    private int numberOf(Build build, Genotype genotype) {
+        var states = shape.states(build);
+        return IntStream.range(0, states.size())
+                .filter(s -> states.get(s).genotype().equals(genotype))
+                .findFirst()
+                .orElseThrow(
+                        () ->
+                                new IllegalArgumentException(
+                                        genotype + " is no genotype of a " + build));
     }
 
     /// An animal that joins the collection without young, as a change of its network. The sire

@@ -369,6 +369,7 @@ public final class PedigreeInference {
                 case Solution.Solved solved ->
                         new LocusAnswer.Settled(
                                 new LocusChances(
+                                        records,
                                         kin,
                                         network,
                                         solved,

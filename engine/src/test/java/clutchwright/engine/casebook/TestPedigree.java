@@ -16,6 +16,7 @@ import clutchwright.engine.pedigree.Parentage;
 import clutchwright.engine.pedigree.Pedigree;
 import clutchwright.engine.probability.Distribution;
 import clutchwright.engine.probability.Fraction;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -54,6 +55,11 @@ public final class TestPedigree {
         return member(tag, Optional.of(sex), both(dam, sire));
     }
 
+    public TestPedigree young(String tag, LocalDate hatched, String dam, String sire) {
+        return member(
+                tag, Optional.empty(), Optional.of(Member.Span.day(hatched)), both(dam, sire));
+    }
+
     /// Young of one of several males, each with the same chance; those that share the key share
     /// him.
     public TestPedigree youngOfEither(String tag, String key, String dam, String... sires) {
@@ -70,8 +76,13 @@ public final class TestPedigree {
     }
 
     public TestPedigree member(String tag, Optional<Sex> sex, Parentage parentage) {
+        return member(tag, sex, Optional.empty(), parentage);
+    }
+
+    private TestPedigree member(
+            String tag, Optional<Sex> sex, Optional<Member.Span> hatched, Parentage parentage) {
         numbers.put(tag, numbers.size());
-        members.add(new Member(id(tag), sex, Optional.empty(), parentage));
+        members.add(new Member(id(tag), sex, hatched, parentage));
         return this;
     }
 
