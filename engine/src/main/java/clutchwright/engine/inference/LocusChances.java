@@ -32,14 +32,19 @@ public final class LocusChances {
     private final LocusNetwork network;
     private final Solution.Solved solved;
     private final double logLikelihood;
+    private final double sireError;
 
+    /// @param sireError how far a chance may be off because the sires in doubt are too many to
+    ///     be weighed all together; 0 where they are not
     LocusChances(
             CollectionRecords records,
             Kin kin,
             LocusNetwork network,
             Solution.Solved solved,
-            double logLikelihood) {
+            double logLikelihood,
+            double sireError) {
         this.records = records;
+        this.sireError = sireError;
         this.kin = kin;
         this.network = network;
         this.solved = solved;
@@ -57,9 +62,10 @@ public final class LocusChances {
 
     public Method method() {
         return switch (solved.quality()) {
-            case Quality.Exact() -> new Method.Exact();
-            case Quality.Estimated(var error) -> new Method.Sampled(error);
-            case Quality.Sampled(var error) -> new Method.Sampled(error);
+            case Quality.Exact() ->
+                    sireError > 0 ? new Method.Estimated(sireError) : new Method.Exact();
+            case Quality.Estimated(var error) -> new Method.Estimated(error + sireError);
+            case Quality.Sampled(var error) -> new Method.Sampled(error + sireError);
         };
     }
 
@@ -67,7 +73,7 @@ public final class LocusChances {
     ///
     /// @throws IllegalArgumentException if the animal is not in the pedigree
     public double errorOf(AnimalId animal) {
-        return solved.error(kin.numberOf(animal));
+        return solved.error(kin.numberOf(animal)) + sireError;
     }
 
     /// Genotype to chance, in the order of the locus's alleles; those below 1e-12 are left out
@@ -195,7 +201,7 @@ public final class LocusChances {
                         .toArray(Change[]::new);
         // With less evidence nothing that was possible becomes impossible.
         if (solved.with(changes) instanceof Solution.Solved less) {
-            return new LocusChances(records, kin, network, less, less.logTotal());
+            return new LocusChances(records, kin, network, less, less.logTotal(), sireError);
         }
         throw new IllegalStateException("no answer at " + locus() + " without " + animals);
     }

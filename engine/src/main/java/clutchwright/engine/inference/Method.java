@@ -9,27 +9,24 @@ public sealed interface Method {
     /// @param bound no chance is further from the exact one
     record Bounded(double bound) implements Method {}
 
-    /// The exact sum was out of reach.
+    /// The exact sum was out of reach: some of what ties the animals together was cut, and made
+    /// up for.
     ///
-    /// @param error of the largest chance, absolute, as estimated
+    /// @param error of the chance that is furthest off, absolute, as estimated
+    record Estimated(double error) implements Method {}
+
+    /// The exact sum was out of reach: drawn at random.
+    ///
+    /// @param error standard error of the chance that is furthest off, absolute
     record Sampled(double error) implements Method {}
 
-    /// The weaker of two.
-    default Method and(Method that) {
+    /// How far a chance may be off, absolute; 0 where it is exact.
+    default double allowance() {
         return switch (this) {
-            case Exact() -> that;
-            case Bounded(var bound) ->
-                    switch (that) {
-                        case Exact() -> this;
-                        case Bounded(var other) -> new Bounded(Math.max(bound, other));
-                        case Sampled(var error) -> new Sampled(Math.max(bound, error));
-                    };
-            case Sampled(var error) ->
-                    switch (that) {
-                        case Exact() -> this;
-                        case Bounded(var other) -> new Sampled(Math.max(error, other));
-                        case Sampled(var other) -> new Sampled(Math.max(error, other));
-                    };
+            case Exact() -> 0;
+            case Bounded(var bound) -> bound;
+            case Estimated(var error) -> error;
+            case Sampled(var error) -> error;
         };
     }
 }

@@ -7,8 +7,6 @@ import clutchwright.engine.network.Limits;
 import clutchwright.engine.network.Solution;
 import clutchwright.engine.network.Stop;
 import clutchwright.engine.pedigree.AnimalId;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
@@ -19,7 +17,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SequencedMap;
 import java.util.SequencedSet;
-import java.util.stream.IntStream;
 
 /// What every animal of a collection carries, given everything that is recorded of all of them.
 ///
@@ -30,15 +27,15 @@ import java.util.stream.IntStream;
 /// "What an animal carries".
 public final class PedigreeInference {
 
-    private static final int MOST_ROUNDS = 20;
-    private static final double SETTLED = 1e-10;
+    /// How many combinations of sires' answers are weighed together; fewer where that is too
+    /// wide.
+    private static final List<Integer> TOGETHER = List.of(4096, 64, 1);
 
     private final CollectionRecords records;
     private final Assumptions assumptions;
     private final Limits limits;
     private final Stop stop;
     private final Kin kin;
-    private final SireAnswers sires;
     private final SequencedMap<LocusId, LocusAnswer> answers = new LinkedHashMap<>();
     private AnswerWeights sireWeights;
 
@@ -49,8 +46,7 @@ public final class PedigreeInference {
         this.limits = limits;
         this.stop = stop;
         this.kin = kin;
-        this.sires = new SireAnswers(kin);
-        this.sireWeights = sires.prior();
+        this.sireWeights = SireAnswers.byDam(kin, TOGETHER.getFirst()).prior();
     }
 
     /// Every locus of which anything is said or seen.
@@ -116,10 +112,11 @@ public final class PedigreeInference {
             }
             var solution = chances.solved().with(changes);
             if (!(solution instanceof Solution.TooWide)) {
-                return new Attempt(locus, sireWeights, network, solution).answer(Optional.empty());
+                return new LocusAttempt(records, kin, locus, sireWeights, network, solution)
+                        .answer();
             }
         }
-        return attempt(locus, sireWeights).answer(Optional.empty());
+        return attempt(locus, sireWeights).answer();
     }
 
     public CollectionRecords records() {
@@ -144,7 +141,7 @@ public final class PedigreeInference {
     /// @throws IllegalArgumentException if the model does not know the locus
     public LocusAnswer at(LocusId locus) {
         var found = answers.get(locus);
-        return found != null ? found : attempt(locus, sireWeights).answer(Optional.empty());
+        return found != null ? found : attempt(locus, sireWeights).answer();
     }
 
     /// The chances at a locus; empty if its records contradict each other.
@@ -223,7 +220,7 @@ public final class PedigreeInference {
     private void run(List<LocusId> asked) {
         if (kin.questions.isEmpty()) {
             asked.parallelStream()
-                    .map(locus -> attempt(locus, sireWeights).answer(Optional.empty()))
+                    .map(locus -> attempt(locus, sireWeights).answer())
                     .toList()
                     .forEach(answer -> answers.put(answer.locus(), answer));
             return;
@@ -231,155 +228,53 @@ public final class PedigreeInference {
         var bearing = new LinkedHashSet<>(touched(records));
         bearing.addAll(asked);
         var coupled = couple(List.copyOf(bearing));
-        asked.forEach(locus -> answers.put(locus, answerOf(locus, coupled)));
+        for (var locus : asked) {
+            Optional.ofNullable(coupled.get(locus)).ifPresent(answer -> answers.put(locus, answer));
+        }
     }
 
-    private LocusAnswer answerOf(LocusId locus, Map<LocusId, LocusAnswer> coupled) {
-        var found = coupled.get(locus);
-        if (found == null) {
-            throw new IllegalStateException("no answer at " + locus);
+    private Map<LocusId, LocusAnswer> couple(List<LocusId> loci) {
+        for (var most : TOGETHER) {
+            var sires = SireAnswers.byDam(kin, most);
+            var alone = attempts(loci, sires);
+            if (most.equals(TOGETHER.getLast()) || alone.stream().allMatch(LocusAttempt::isExact)) {
+                return couple(alone, sires, SireAnswers.bySire(kin, most));
+            }
+            // Weighing many answers together made a tree too wide: fewer, then.
         }
+        throw new IllegalStateException("no way to group the questions");
+    }
+
+    private Map<LocusId, LocusAnswer> couple(
+            List<LocusAttempt> alone, SireAnswers sires, SireAnswers otherwise) {
+        var found = new HashMap<LocusId, LocusAnswer>();
+        alone.stream()
+                .filter(attempt -> !attempt.isSolved())
+                .forEach(attempt -> found.put(attempt.locus(), attempt.answer()));
+        var solved = alone.stream().filter(LocusAttempt::isSolved).toList();
+        var coupling = SireCoupling.of(solved, sires, this::attempt);
+        var other = coupling;
+        if (!sires.isOneGroup()) {
+            var loci = solved.stream().map(LocusAttempt::locus).toList();
+            other = SireCoupling.of(attempts(loci, otherwise), otherwise, this::attempt);
+        }
+        sireWeights = coupling.posterior;
+        coupling.answers(other).forEach(answer -> found.put(answer.locus(), answer));
         return found;
     }
 
-    /// Rounds of: each locus given what the others say of the sires. One group needs two.
-    private Map<LocusId, LocusAnswer> couple(List<LocusId> loci) {
-        var alone = new HashMap<LocusId, Attempt>();
-        loci.parallelStream()
-                .map(locus -> attempt(locus, sires.prior()))
-                .toList()
-                .forEach(attempt -> alone.put(attempt.locus, attempt));
-        var answers = new HashMap<LocusId, LocusAnswer>();
-        var possible = new ArrayList<Attempt>();
-        for (var locus : loci) {
-            var attempt = alone.get(locus);
-            if (attempt != null && attempt.solution instanceof Solution.Solved) {
-                possible.add(attempt);
-            } else if (attempt != null) {
-                answers.put(locus, attempt.answer(Optional.empty()));
-            }
-        }
-        var logAlone =
-                possible.stream()
-                        .map(attempt -> ((Solution.Solved) attempt.solution).logTotal())
-                        .toList();
-        var attempts = new ArrayList<>(possible);
-        var likelihoods = new ArrayList<>(attempts.stream().map(Attempt::likelihoods).toList());
-        for (var round = 0; round < MOST_ROUNDS; round++) {
-            var said = List.copyOf(likelihoods);
-            var next =
-                    IntStream.range(0, attempts.size())
-                            .parallel()
-                            .mapToObj(i -> attempt(attempts.get(i).locus, sires.without(said, i)))
-                            .toList();
-            if (next.stream().anyMatch(one -> !(one.solution instanceof Solution.Solved))) {
-                // Each locus has an answer alone, but no sire suits all of them.
-                break;
-            }
-            var moved = 0.0;
-            for (var i = 0; i < next.size(); i++) {
-                attempts.set(i, next.get(i));
-                var now = next.get(i).likelihoods();
-                moved = Math.max(moved, difference(likelihoods.get(i), now));
-                likelihoods.set(i, now);
-            }
-            if (sires.isOneGroup() || moved < SETTLED) {
-                break;
-            }
-        }
-        var posterior = sires.posterior(likelihoods);
-        if (posterior.stream().allMatch(PedigreeInference::isPossible)) {
-            sireWeights = weights(posterior);
-        }
-        for (var i = 0; i < attempts.size(); i++) {
-            answers.put(
-                    attempts.get(i).locus, attempts.get(i).answer(Optional.of(logAlone.get(i))));
-        }
-        return answers;
+    private List<LocusAttempt> attempts(List<LocusId> loci, SireAnswers sires) {
+        return loci.parallelStream().map(locus -> attempt(locus, sires.prior())).toList();
     }
 
-    private AnswerWeights weights(List<double[]> tables) {
-        var groups = new ArrayList<AnswerWeights.Group>();
-        for (var g = 0; g < tables.size(); g++) {
-            groups.add(
-                    new AnswerWeights.Group(
-                            sires.groups().get(g), Arrays.stream(tables.get(g)).boxed().toList()));
-        }
-        return new AnswerWeights(groups);
-    }
-
-    private static boolean isPossible(double... weights) {
-        return Arrays.stream(weights).sum() > 0;
-    }
-
-    private static double difference(List<double[]> before, List<double[]> after) {
-        var most = 0.0;
-        for (var g = 0; g < before.size(); g++) {
-            var one = normalised(before.get(g));
-            var other = normalised(after.get(g));
-            for (var i = 0; i < one.length; i++) {
-                most = Math.max(most, Math.abs(one[i] - other[i]));
-            }
-        }
-        return most;
-    }
-
-    private static double[] normalised(double... weights) {
-        var sum = Arrays.stream(weights).sum();
-        return Arrays.stream(weights).map(weight -> weight / sum).toArray();
-    }
-
-    private Attempt attempt(LocusId locus, AnswerWeights weights) {
+    private LocusAttempt attempt(LocusId locus, AnswerWeights weights) {
         var network = new LocusNetwork(records, locus, assumptions);
-        return new Attempt(
+        return new LocusAttempt(
+                records,
+                kin,
                 locus,
                 weights,
                 network,
                 JunctionTree.solve(network.of(records, kin, weights), limits, stop));
-    }
-
-    /// A locus worked out under some weights of the sires' answers.
-    private final class Attempt {
-        private final LocusId locus;
-        private final AnswerWeights weights;
-        private final LocusNetwork network;
-        private final Solution solution;
-
-        Attempt(LocusId locus, AnswerWeights weights, LocusNetwork network, Solution solution) {
-            this.locus = locus;
-            this.weights = weights;
-            this.network = network;
-            this.solution = solution;
-        }
-
-        List<double[]> likelihoods() {
-            var solved = (Solution.Solved) solution;
-            return weights.groups().stream()
-                    .map(
-                            group ->
-                                    SireAnswers.likelihood(
-                                            solved.joint(LocusNetwork.answerVariables(kin, group)),
-                                            group.table()))
-                    .toList();
-        }
-
-        @SuppressWarnings("OptionalUsedAsFieldOrParameterType")
-        LocusAnswer answer(Optional<Double> logAlone) {
-            return switch (solution) {
-                case Solution.Solved solved ->
-                        new LocusAnswer.Settled(
-                                new LocusChances(
-                                        records,
-                                        kin,
-                                        network,
-                                        solved,
-                                        logAlone.orElseGet(solved::logTotal)));
-                case Solution.Impossible _ -> new LocusAnswer.Contradicted(locus);
-                case Solution.Stopped() -> new LocusAnswer.Stopped(locus);
-                case Solution.TooWide(var log2Cells) ->
-                        throw new IllegalStateException(
-                                "too wide: 2^" + log2Cells + " cells at " + locus);
-            };
-        }
     }
 }

@@ -14,15 +14,39 @@ import java.util.List;
 /// passed on.
 final class SireAnswers {
 
-    /// The combinations of answers that are weighed together.
-    static final int MOST_TOGETHER = 4096;
-
     private final List<List<Integer>> groups;
     private final List<double[]> priors;
 
-    SireAnswers(Kin kin) {
-        groups = groupsOf(kin);
+    private SireAnswers(Kin kin, int most, int[] parents) {
+        groups = groupsOf(kin, most, parents);
         priors = groups.stream().map(group -> product(kin, group)).toList();
+    }
+
+    /// Where there are too many for one group, those of one dam together: clutch-mates bear
+    /// most on each other's sire.
+    ///
+    /// @param most combinations of answers that are weighed together
+    static SireAnswers byDam(Kin kin, int most) {
+        return new SireAnswers(kin, most, kin.dam);
+    }
+
+    /// Where there are too many for one group, those with the same first candidate together.
+    static SireAnswers bySire(Kin kin, int most) {
+        var first =
+                Arrays.stream(kin.question)
+                        .map(
+                                question ->
+                                        question == Kin.NONE
+                                                        || kin.questions
+                                                                .get(question)
+                                                                .isWhetherAny()
+                                                ? Kin.NONE
+                                                : kin.questions
+                                                        .get(question)
+                                                        .candidates()
+                                                        .getFirst())
+                        .toArray();
+        return new SireAnswers(kin, most, first);
     }
 
     boolean isOneGroup() {
@@ -33,15 +57,9 @@ final class SireAnswers {
         return weights(priors);
     }
 
-    /// The questions of each group, in the order of its tables.
-    List<List<Integer>> groups() {
-        return groups;
-    }
-
-    /// The answers' chances given the likelihoods of these loci; empty rows where no answer is
-    /// left.
-    List<double[]> posterior(List<List<double[]>> likelihoods) {
-        return combined(likelihoods, -1);
+    /// The answers' chances given the likelihoods of these loci.
+    AnswerWeights posterior(List<List<double[]>> likelihoods) {
+        return weights(combined(likelihoods, -1));
     }
 
     /// The weights for a locus: all but its own likelihood.
@@ -107,9 +125,8 @@ final class SireAnswers {
         return table;
     }
 
-    /// All in one group where that is not too many; else those of one dam, since clutch-mates
-    /// bear most on each other's sire.
-    private static List<List<Integer>> groupsOf(Kin kin) {
+    /// All in one group where that is not too many; else in the order of one of the parents.
+    private static List<List<Integer>> groupsOf(Kin kin, int most, int... parents) {
         var all = new ArrayList<List<Integer>>();
         var order = new ArrayList<Integer>();
         for (var animal = 0; animal < kin.animals.size(); animal++) {
@@ -117,13 +134,13 @@ final class SireAnswers {
                 order.add(animal);
             }
         }
-        order.sort((a, b) -> Integer.compare(kin.dam[a], kin.dam[b]));
+        order.sort((a, b) -> Integer.compare(parents[a], parents[b]));
         var questions = order.stream().map(animal -> kin.question[animal]).distinct().toList();
         var open = new ArrayList<Integer>();
         var size = 1;
         for (var question : questions) {
             var answers = kin.questions.get(question).prior().size();
-            if (size * answers > MOST_TOGETHER) {
+            if (size > 1 && size * answers > most) {
                 all.add(List.copyOf(open));
                 open.clear();
                 size = 1;
