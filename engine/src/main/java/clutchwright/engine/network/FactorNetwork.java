@@ -1,7 +1,10 @@
 package clutchwright.engine.network;
 
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 
 /// Variables with few states, and tables of weights that tie them together.
 ///
@@ -10,17 +13,21 @@ import java.util.HashSet;
 public final class FactorNetwork {
 
     private final int[] states;
-    private final double[][] weights;
-    private final int[] weighed;
     private final double[][] tables;
+    private final int[] weighed;
+    private final int[] weightNumbers;
+    private final Form[] forms;
+    private final int[] tieForms;
     private final int[] scopeStarts;
     private final int[] scopes;
 
     private FactorNetwork(Builder builder) {
         states = Arrays.copyOf(builder.states, builder.variables);
-        weights = Arrays.copyOf(builder.weights, builder.weighings);
+        tables = builder.tables.all();
         weighed = Arrays.copyOf(builder.weighed, builder.weighings);
-        tables = Arrays.copyOf(builder.tables, builder.ties);
+        weightNumbers = Arrays.copyOf(builder.weightNumbers, builder.weighings);
+        forms = builder.forms.toArray(Form[]::new);
+        tieForms = Arrays.copyOf(builder.tieForms, builder.ties);
         scopeStarts = Arrays.copyOf(builder.scopeStarts, builder.ties + 1);
         scopes = Arrays.copyOf(builder.scopes, scopeStarts[builder.ties]);
     }
@@ -34,83 +41,83 @@ public final class FactorNetwork {
     }
 
     int weighings() {
-        return weights.length;
+        return weighed.length;
     }
 
     int weighedVariable(int weighing) {
         return weighed[weighing];
     }
 
-    double[] weights(int weighing) {
-        return weights[weighing];
+    /// The number of the table of a weighing, below [#tables].
+    int weightNumber(int weighing) {
+        return weightNumbers[weighing];
     }
 
     int ties() {
+        return tieForms.length;
+    }
+
+    /// The number of a tie's form, below [#forms].
+    int formNumber(int tie) {
+        return tieForms[tie];
+    }
+
+    int forms() {
+        return forms.length;
+    }
+
+    Form form(int number) {
+        return forms[number];
+    }
+
+    /// How many different tables there are.
+    int tables() {
         return tables.length;
     }
 
-    double[] table(int tie) {
-        return tables[tie];
+    double[] table(int number) {
+        return tables[number];
     }
 
-    /// How many variables a tie has.
-    int arity(int tie) {
-        return scopeStarts[tie + 1] - scopeStarts[tie];
+    /// Where a tie's variables begin among all ties' variables; the next tie's follow.
+    int scopeStart(int tie) {
+        return scopeStarts[tie];
     }
 
-    /// The variable at a place of a tie, in the order of its table: the last varies fastest.
-    int tied(int tie, int place) {
-        return scopes[scopeStarts[tie] + place];
+    /// One of all ties' variables, one after another in the order of their tables.
+    int tied(int place) {
+        return scopes[place];
     }
 
     int[] scope(int tie) {
         return Arrays.copyOfRange(scopes, scopeStarts[tie], scopeStarts[tie + 1]);
     }
 
-    /// This network after some changes.
-    FactorNetwork with(Change... changes) {
-        var reweighed = new HashSet<Integer>();
-        for (var change : changes) {
-            if (change instanceof Change.Reweigh again) {
-                reweighed.add(again.variable);
-            }
+    /// A table with the numbers of states of the variables it ties; many ties have one form.
+    static final class Form {
+
+        final int table;
+        final int[] states;
+
+        private Form(int table, int... states) {
+            this.table = table;
+            this.states = states;
         }
-        var builder = new Builder();
-        for (var count : states) {
-            builder.variable(count);
-        }
-        for (var i = 0; i < weights.length; i++) {
-            if (!reweighed.contains(weighed[i])) {
-                builder.weigh(weighed[i], weights[i]);
-            }
-        }
-        for (var tie = 0; tie < tables.length; tie++) {
-            builder.tie(tables[tie], scope(tie));
-        }
-        for (var change : changes) {
-            switch (change) {
-                case Change.Weigh more -> builder.weigh(more.variable, more.weights);
-                case Change.Reweigh other -> builder.weigh(other.variable, other.weights);
-                case Change.Leaf leaf -> {
-                    var scope = Arrays.copyOf(leaf.tied, leaf.tied.length + 1);
-                    scope[leaf.tied.length] = builder.variable(leaf.weights.length);
-                    builder.weigh(scope[leaf.tied.length], leaf.weights).tie(leaf.table, scope);
-                }
-            }
-        }
-        return builder.build();
     }
 
     /// Gathers a network; variables are numbered from 0 in the order they are added.
     public static final class Builder {
 
+        private final DistinctTables tables = new DistinctTables();
         private int variables;
         private int[] states = new int[16];
         private int weighings;
-        private double[][] weights = new double[16][];
         private int[] weighed = new int[16];
+        private int[] weightNumbers = new int[16];
         private int ties;
-        private double[][] tables = new double[16][];
+        private int[] tieForms = new int[16];
+        private final List<Form> forms = new ArrayList<>();
+        private final Map<List<Integer>, Integer> formNumbers = new HashMap<>();
         private int[] scopeStarts = new int[17];
         private int[] scopes = new int[48];
 
@@ -133,7 +140,7 @@ public final class FactorNetwork {
 
         /// Multiplies the weight of each state of a variable.
         ///
-        /// @param weights one a state, none below zero
+        /// @param weights one a state, none below zero; kept, not copied
         /// @throws IllegalArgumentException if they are not as many as the states, or not so
         public Builder weigh(int variable, double[] weights) {
             requireVariable(variable);
@@ -141,27 +148,25 @@ public final class FactorNetwork {
                 throw new IllegalArgumentException(
                         weights.length + " weights for " + states[variable] + " states");
             }
-            requireWeights(weights);
             if (weighings == weighed.length) {
-                this.weights = Arrays.copyOf(this.weights, 2 * weighings);
+                weightNumbers = Arrays.copyOf(weightNumbers, 2 * weighings);
                 weighed = Arrays.copyOf(weighed, 2 * weighings);
             }
-            this.weights[weighings] = weights;
+            weightNumbers[weighings] = tables.numberOf(weights);
             weighed[weighings++] = variable;
             return this;
         }
 
         /// Ties variables together: each combination of their states gets a weight.
         ///
-        /// @param table     row by row, the last variable's state varies fastest
+        /// @param table     row by row, the last variable's state varies fastest; kept, not copied
         /// @param variables each once, at least one
         /// @throws IllegalArgumentException if the table is not of their size, or a weight is below
         ///                                  zero or not finite
         public Builder tie(double[] table, int... variables) {
-            requireSize(table, variables);
-            requireWeights(table);
-            if (ties == tables.length) {
-                tables = Arrays.copyOf(tables, 2 * ties);
+            requireDistinct(variables);
+            if (ties == tieForms.length) {
+                tieForms = Arrays.copyOf(tieForms, 2 * ties);
                 scopeStarts = Arrays.copyOf(scopeStarts, 2 * ties + 1);
             }
             var start = scopeStarts[ties];
@@ -169,7 +174,8 @@ public final class FactorNetwork {
                 scopes = Arrays.copyOf(scopes, 2 * (start + variables.length));
             }
             System.arraycopy(variables, 0, scopes, start, variables.length);
-            tables[ties++] = table;
+            var form = formOf(table, variables);
+            tieForms[ties++] = form;
             scopeStarts[ties] = start + variables.length;
             return this;
         }
@@ -185,11 +191,10 @@ public final class FactorNetwork {
             }
         }
 
-        private void requireSize(double[] table, int... variables) {
+        private void requireDistinct(int... variables) {
             if (variables.length == 0) {
                 throw new IllegalArgumentException("a tie without variables");
             }
-            var cells = 1L;
             for (var i = 0; i < variables.length; i++) {
                 requireVariable(variables[i]);
                 for (var j = 0; j < i; j++) {
@@ -198,21 +203,48 @@ public final class FactorNetwork {
                                 "variable " + variables[i] + " twice in one tie");
                     }
                 }
-                cells = Math.min(cells * states[variables[i]], Integer.MAX_VALUE);
+            }
+        }
+
+        private int formOf(double[] table, int... variables) {
+            var number = tables.numberOf(table);
+            // Nearly always the form of the tie before.
+            if (ties > 0 && isOf(forms.get(tieForms[ties - 1]), number, variables)) {
+                return tieForms[ties - 1];
+            }
+            List<Integer> key = new ArrayList<>();
+            key.add(number);
+            for (var v : variables) {
+                key.add(states[v]);
+            }
+            return formNumbers.computeIfAbsent(key, _ -> newForm(number, table, variables));
+        }
+
+        private boolean isOf(Form form, int number, int... variables) {
+            if (form.table != number || form.states.length != variables.length) {
+                return false;
+            }
+            for (var i = 0; i < variables.length; i++) {
+                if (form.states[i] != states[variables[i]]) {
+                    return false;
+                }
+            }
+            return true;
+        }
+
+        private int newForm(int number, double[] table, int... variables) {
+            var sizes = new int[variables.length];
+            var cells = 1L;
+            for (var i = 0; i < variables.length; i++) {
+                sizes[i] = states[variables[i]];
+                cells = Math.min(cells * sizes[i], Integer.MAX_VALUE);
             }
             if (table.length != cells) {
                 throw new IllegalArgumentException(
                         table.length + " weights for " + cells + " combinations");
             }
-        }
-
-        private static void requireWeights(double[] weights) {
-            for (var weight : weights) {
-                // Written so that NaN fails.
-                if (!(weight >= 0 && weight < Double.POSITIVE_INFINITY)) {
-                    throw new IllegalArgumentException("weight " + weight);
-                }
-            }
+            forms.add(new Form(number, sizes));
+            return forms.size() - 1;
         }
     }
 }

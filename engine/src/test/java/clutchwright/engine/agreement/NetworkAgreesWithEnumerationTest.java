@@ -24,17 +24,17 @@ class NetworkAgreesWithEnumerationTest {
 
     @Test
     void small_networks_have_the_chances_of_their_enumeration() {
-        LongStream.range(0, 5_000).forEach(seed -> assertAgrees(seed, RandomNetwork.of(seed)));
+        LongStream.range(0, 4_000).forEach(seed -> assertAgrees(seed, RandomNetwork.of(seed)));
     }
 
     @Test
     void several_variables_together_have_the_chances_of_their_enumeration() {
-        LongStream.range(0, 1_000).forEach(this::assertAgreesOnPairs);
+        LongStream.range(0, 500).forEach(this::assertAgreesOnPairs);
     }
 
     @Test
     void a_changed_network_has_the_chances_of_one_built_so() {
-        LongStream.range(0, 2_000).forEach(this::assertAgreesAfterChanges);
+        LongStream.range(0, 500).forEach(this::assertAgreesAfterChanges);
     }
 
     private static void assertAgrees(long seed, RandomNetwork network) {
@@ -47,12 +47,12 @@ class NetworkAgreesWithEnumerationTest {
             case Solved solved -> {
                 assertThat(solved.logTotal())
                         .as("log total, seed %d", seed)
-                        .isCloseTo(Math.log(expected.total), within(ROUNDING));
+                        .isCloseTo(Math.log(expected.total()), within(ROUNDING));
                 for (var v = 0; v < network.states().size(); v++) {
                     assertSame(seed, solved.chances(v), expected.joint(v));
                 }
             }
-            case Impossible _ -> assertThat(expected.total).as("seed %d", seed).isZero();
+            case Impossible _ -> assertThat(expected.total()).as("seed %d", seed).isZero();
             case TooWide _, Solution.Stopped _ ->
                     throw new AssertionError("seed " + seed + ": " + solution);
         }
@@ -143,12 +143,14 @@ class NetworkAgreesWithEnumerationTest {
         return weights.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
-    private static void assertSame(long seed, double[] actual, List<Double> expected) {
-        assertThat(actual).as("seed %d", seed).hasSize(expected.size());
+    private static void assertSame(long seed, double[] actual, double[] expected) {
+        assertThat(actual).as("seed %d", seed).hasSameSizeAs(expected);
         for (var i = 0; i < actual.length; i++) {
-            assertThat(actual[i])
-                    .as("seed %d, state %d", seed, i)
-                    .isCloseTo(expected.get(i), within(ROUNDING));
+            // Written so that NaN fails.
+            if (!(Math.abs(actual[i] - expected[i]) <= ROUNDING)) {
+                throw new AssertionError(
+                        "seed %d, state %d: %s, not %s".formatted(seed, i, actual[i], expected[i]));
+            }
         }
     }
 }

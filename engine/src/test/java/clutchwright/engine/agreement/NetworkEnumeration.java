@@ -1,56 +1,66 @@
 package clutchwright.engine.agreement;
 
 import java.util.Arrays;
-import java.util.List;
 
 /// Every combination of all states, one by one: slow and obvious.
 final class NetworkEnumeration {
 
-    final RandomNetwork network;
-    final double total;
+    private final RandomNetwork network;
+
+    /// The product of all weights of each combination, in the order of counting.
+    private final double[] products;
+
+    private final int[][] states;
 
     NetworkEnumeration(RandomNetwork network) {
         this.network = network;
-        total = sum(new int[0]).get(0);
+        products = new double[combinations(0)];
+        states = new int[products.length][];
+        for (var i = 0; i < products.length; i++) {
+            states[i] = state(i);
+            products[i] = 1;
+            for (var factor : network.factors()) {
+                products[i] *= factor.at(states[i], network.states());
+            }
+        }
+    }
+
+    double total() {
+        return Arrays.stream(products).sum();
     }
 
     /// The chance of each combination of these variables' states, the last varying fastest.
-    List<Double> joint(int... variables) {
-        return sum(variables).stream().map(x -> x / total).toList();
-    }
-
-    private List<Double> sum(int[] variables) {
-        var states = network.states();
+    double[] joint(int... variables) {
         var cells = 1;
         for (var v : variables) {
-            cells *= states.get(v);
+            cells *= network.states().get(v);
         }
-        var sums = new Double[cells];
-        Arrays.fill(sums, 0.0);
-        var state = new int[states.size()];
-        var more = true;
-        while (more) {
-            var product = 1.0;
-            for (var factor : network.factors()) {
-                product *= factor.at(state, states);
-            }
+        var sums = new double[cells];
+        for (var i = 0; i < products.length; i++) {
             var cell = 0;
             for (var v : variables) {
-                cell = cell * states.get(v) + state[v];
+                cell = cell * network.states().get(v) + states[i][v];
             }
-            sums[cell] += product;
-            more = next(state);
+            sums[cell] += products[i];
         }
-        return List.of(sums);
+        var total = total();
+        return Arrays.stream(sums).map(sum -> sum / total).toArray();
     }
 
-    private boolean next(int[] state) {
-        for (var v = state.length - 1; v >= 0; v--) {
-            if (++state[v] < network.states().get(v)) {
-                return true;
-            }
-            state[v] = 0;
+    private int[] state(int combination) {
+        var state = new int[network.states().size()];
+        for (var v = 0; v < state.length; v++) {
+            state[v] = combination / combinations(v + 1) % network.states().get(v);
         }
-        return false;
+        return state;
+    }
+
+    /// How many combinations the variables from one on have.
+    private int combinations(int from) {
+        var combinations = 1;
+        for (var v = from; v < network.states().size(); v++) {
+            combinations *= network.states().get(v);
+        }
+        return combinations;
     }
 }
