@@ -1,6 +1,7 @@
 package clutchwright.engine.inference;
 
 import clutchwright.engine.genetics.Sex;
+import clutchwright.engine.genetics.SexDetermination;
 import clutchwright.engine.inference.LocusShape.Build;
 import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.engine.pedigree.Member;
@@ -52,7 +53,7 @@ final class Kin {
         }
     }
 
-    Kin(Pedigree pedigree, Assumptions assumptions) {
+    Kin(Pedigree pedigree, SexDetermination sexes, Assumptions assumptions) {
         var size = pedigree.members().size();
         var order = new ArrayList<AnimalId>(size);
         numbers = HashMap.newHashMap(size);
@@ -71,7 +72,7 @@ final class Kin {
             dam[number] = NONE;
             sire[number] = NONE;
             question[number] = NONE;
-            place(number, member, assumptions, asked);
+            place(number, member, sexes, assumptions, asked);
         }
         animals = List.copyOf(order);
         questions = asked.values().stream().map(Asked::weighed).toList();
@@ -86,7 +87,11 @@ final class Kin {
     }
 
     private void place(
-            int number, Member member, Assumptions assumptions, Map<String, Asked> asked) {
+            int number,
+            Member member,
+            SexDetermination sexes,
+            Assumptions assumptions,
+            Map<String, Asked> asked) {
         switch (member.parentage()) {
             case Parentage.Founder() -> founder[number] = true;
             case Parentage.Parthenogenetic(var mother) -> {
@@ -107,7 +112,10 @@ final class Kin {
                             question[number] = ask(asked, key, () -> whether(key, assumptions));
                             asked.values().stream()
                                     .filter(one -> one.key.equals(key))
-                                    .forEach(one -> one.count(builds[number]));
+                                    .forEach(
+                                            one ->
+                                                    one.count(
+                                                            builds[number], sexes.heterogametic()));
                         }
                     }
                 }
@@ -170,18 +178,20 @@ final class Kin {
             this.prior = prior.stream().mapToDouble(Double::doubleValue).toArray();
         }
 
-        /// Half-clones are all of one sex: each young one of that sex counts twice, any other
-        /// excludes it. Counted here, once, and not again at each locus.
-        void count(Build young) {
-            prior[1] *=
-                    switch (young) {
-                        case FEMALE -> 2;
-                        case MALE -> 0;
-                        case UNSEXED -> 1;
-                    };
+        /// Half-clones are all of the sex with two chromosomes alike: each young one of that sex
+        /// counts twice, any other excludes it. Counted here, once, and not again at each locus.
+        void count(Build young, Sex heterogametic) {
+            if (young == Build.UNSEXED) {
+                return;
+            }
+            prior[1] *= young == Build.of(heterogametic) ? 0 : 2;
             var sum = prior[0] + prior[1];
-            prior[0] /= sum;
-            prior[1] /= sum;
+            // Nothing is left of a clutch that surely had no sire and yet has a hatchling of the
+            // other sex: then both stay at zero.
+            if (sum > 0) {
+                prior[0] /= sum;
+                prior[1] /= sum;
+            }
         }
 
         Question weighed() {

@@ -5,6 +5,7 @@ import clutchwright.engine.genetics.Genotype;
 import clutchwright.engine.genetics.LocusId;
 import clutchwright.engine.genetics.Masking;
 import clutchwright.engine.genetics.Phenotype;
+import clutchwright.engine.genetics.Sex;
 import clutchwright.engine.inference.LocusShape.Build;
 import clutchwright.engine.inference.LocusShape.State;
 import clutchwright.engine.inference.OwnRecords.Claim;
@@ -196,21 +197,27 @@ final class LocusWeights {
                                 new Genotype.Phased(/* shared= */ limited, /* limited= */ shared));
     }
 
-    /// A distribution over genotypes laid on the states; where the phase or the sex is not
-    /// said, each that fits alike.
+    /// A distribution over genotypes laid on the states. Where the sex is not known each is
+    /// alike, whatever is stated; within a sex each phase that fits.
     private double[] spread(Build build, Distribution<Genotype> genotypes) {
         var states = shape.states(build);
         var weights = new double[states.size()];
-        genotypes
-                .chances()
-                .forEach(
-                        (genotype, chance) -> {
-                            var fitting =
-                                    states.stream().filter(state -> fits(state, genotype)).toList();
-                            for (var state : fitting) {
-                                weights[states.indexOf(state)] += chance.value() / fitting.size();
-                            }
-                        });
+        for (var sex : Sex.values()) {
+            genotypes
+                    .chances()
+                    .forEach(
+                            (genotype, chance) -> {
+                                var fitting =
+                                        states.stream()
+                                                .filter(state -> state.sex().contains(sex))
+                                                .filter(state -> fits(state, genotype))
+                                                .toList();
+                                for (var state : fitting) {
+                                    weights[states.indexOf(state)] +=
+                                            chance.value() / fitting.size();
+                                }
+                            });
+        }
         return weights;
     }
 

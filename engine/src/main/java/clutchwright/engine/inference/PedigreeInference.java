@@ -62,7 +62,7 @@ public final class PedigreeInference {
             Collection<LocusId> loci,
             Limits limits,
             Stop stop) {
-        var kin = new Kin(records.pedigree(), assumptions);
+        var kin = new Kin(records.pedigree(), records.model().sexes(), assumptions);
         var inference = new PedigreeInference(records, assumptions, limits, stop, kin);
         inference.run(List.copyOf(new LinkedHashSet<>(loci)));
         return inference;
@@ -168,8 +168,14 @@ public final class PedigreeInference {
         return all;
     }
 
-    /// The chance that an animal whose sire is not recorded had none.
+    /// The chance that an animal had no sire: one where that is recorded, none where it has a
+    /// sire or no dam on record.
+    ///
+    /// @throws IllegalArgumentException if the animal is not in the pedigree
     public double chanceOfNoSire(AnimalId animal) {
+        if (kin.withoutSire[kin.numberOf(animal)]) {
+            return 1;
+        }
         var asked = kin.question[kin.numberOf(animal)];
         var chance = new double[1];
         eachAnswer(

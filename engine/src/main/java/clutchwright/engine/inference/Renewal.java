@@ -29,7 +29,7 @@ record Renewal(
             return Optional.empty();
         }
         var same = before.pedigree() == after.pedigree();
-        var kin = same ? old : new Kin(after.pedigree(), assumptions);
+        var kin = same ? old : new Kin(after.pedigree(), after.model().sexes(), assumptions);
         if (!kin.questions.isEmpty() || !(same || begins(kin, old))) {
             return Optional.empty();
         }

@@ -105,7 +105,7 @@ final class Transmission {
         var table = new double[states.size() * dams.size()];
         for (var d = 0; d < dams.size(); d++) {
             var column = new double[states.size()];
-            for (var y = 0; y < states.size(); y++) {
+            for (var y = 0; y < states.size() && canBeHalfClone(young); y++) {
                 column[y] = halfClone(states.get(y), dams.get(d));
             }
             normalise(column, states);
@@ -114,6 +114,12 @@ final class Transmission {
             }
         }
         return table;
+    }
+
+    /// The young have the chromosome twice that the dam has twice: none is of the other sex, at
+    /// no locus.
+    private boolean canBeHalfClone(Build young) {
+        return young == Build.UNSEXED || young == Build.of(shape.sexes.heterogametic().opposite());
     }
 
     /// Terminal fusion: an egg and its second polar body, which carry the same allele unless the
