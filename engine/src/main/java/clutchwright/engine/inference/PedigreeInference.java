@@ -136,12 +136,21 @@ public final class PedigreeInference {
         return Collections.unmodifiableCollection(answers.sequencedValues());
     }
 
-    /// The answer at a locus, worked out now if it was not asked for.
+    /// The answer at a locus, worked out now if it was not asked for: then with the sires as
+    /// the loci that were asked for have them.
     ///
     /// @throws IllegalArgumentException if the model does not know the locus
     public LocusAnswer at(LocusId locus) {
         var found = answers.get(locus);
-        return found != null ? found : attempt(locus, sireWeights).answer();
+        if (found != null) {
+            return found;
+        }
+        var attempt = attempt(locus, sireWeights);
+        if (kin.questions.isEmpty() || !attempt.isSolved()) {
+            return attempt.answer();
+        }
+        var alone = attempt(locus, SireAnswers.byDam(kin, TOGETHER.getFirst()).prior());
+        return alone.isSolved() ? attempt.answer(alone.logTotal(), 0) : alone.answer();
     }
 
     /// The chances at a locus; empty if its records contradict each other.
@@ -151,7 +160,8 @@ public final class PedigreeInference {
                 : Optional.empty();
     }
 
-    /// Chances of the candidates for each sire in doubt, by the key of the question.
+    /// Chances of the candidates for each sire in doubt, by the key of the question. Loci whose
+    /// records contradict each other say nothing of them.
     public SequencedMap<String, SequencedMap<AnimalId, Double>> sireChances() {
         var all = new LinkedHashMap<String, SequencedMap<AnimalId, Double>>();
         eachAnswer(
@@ -261,7 +271,7 @@ public final class PedigreeInference {
         var coupling = SireCoupling.of(solved, sires, this::attempt);
         var other = coupling;
         if (!sires.isOneGroup()) {
-            var loci = solved.stream().map(LocusAttempt::locus).toList();
+            var loci = coupling.attempts.stream().map(LocusAttempt::locus).toList();
             other = SireCoupling.of(attempts(loci, otherwise), otherwise, this::attempt);
         }
         sireWeights = coupling.posterior;

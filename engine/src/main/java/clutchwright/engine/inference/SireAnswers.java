@@ -4,7 +4,9 @@ import clutchwright.engine.inference.LocusNetwork.AnswerWeights;
 import clutchwright.engine.inference.LocusNetwork.AnswerWeights.Group;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /// What the loci together say of the sires in doubt.
 ///
@@ -55,6 +57,52 @@ final class SireAnswers {
 
     AnswerWeights prior() {
         return weights(priors);
+    }
+
+    /// The loci, by their place, whose records no answers make true together with those of some
+    /// others: each is part of a conflict that would vanish without it.
+    List<Integer> conflicting(List<List<double[]>> likelihoods) {
+        var found = new BitSet();
+        for (var group = 0; group < groups.size(); group++) {
+            var open = support(priors.get(group));
+            var left = new ArrayList<BitSet>();
+            for (var locus : likelihoods) {
+                left.add(both(open, support(locus.get(group))));
+            }
+            if (left.stream().reduce(open, SireAnswers::both).isEmpty()) {
+                IntStream.range(0, left.size())
+                        .filter(locus -> isInConflict(locus, left, open))
+                        .forEach(found::set);
+            }
+        }
+        return found.stream().boxed().toList();
+    }
+
+    /// Whether loci that some answer suits leave none that suits this one too. For each answer
+    /// it is enough to try all loci that it suits: they leave the least.
+    private static boolean isInConflict(int locus, List<BitSet> left, BitSet open) {
+        return open.stream()
+                .filter(answer -> !left.get(locus).get(answer))
+                .anyMatch(
+                        answer ->
+                                left.stream()
+                                        .filter(other -> other.get(answer))
+                                        .reduce(left.get(locus), SireAnswers::both)
+                                        .isEmpty());
+    }
+
+    private static BitSet support(double... weights) {
+        var support = new BitSet(weights.length);
+        for (var i = 0; i < weights.length; i++) {
+            support.set(i, weights[i] > 0);
+        }
+        return support;
+    }
+
+    private static BitSet both(BitSet one, BitSet other) {
+        var both = (BitSet) one.clone();
+        both.and(other);
+        return both;
     }
 
     /// The answers' chances given the likelihoods of these loci.

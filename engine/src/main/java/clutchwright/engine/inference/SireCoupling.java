@@ -4,6 +4,7 @@ import clutchwright.engine.genetics.LocusId;
 import clutchwright.engine.inference.LocusNetwork.AnswerWeights;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
@@ -18,17 +19,26 @@ final class SireCoupling {
     private static final int MOST_ROUNDS = 20;
     private static final double SETTLED = 1e-10;
 
+    /// Those that are settled.
     final List<LocusAttempt> attempts;
 
-    /// What each locus's records say by themselves, as [LocusAttempt#logTotal].
-    final List<Double> logAlone;
+    /// Those that are not: each has chances alone, but no sires suit it and some of the others;
+    /// or the work was stopped.
+    final List<LocusAnswer> unsettled;
 
-    /// The answers' weights given everything; the prior where no answer suits all loci.
+    /// What each settled locus's records say by themselves, as [LocusAttempt#logTotal].
+    private final List<Double> logAlone;
+
+    /// The answers' weights given all that is settled.
     final AnswerWeights posterior;
 
     private SireCoupling(
-            List<LocusAttempt> attempts, List<Double> logAlone, AnswerWeights posterior) {
+            List<LocusAttempt> attempts,
+            List<LocusAnswer> unsettled,
+            List<Double> logAlone,
+            AnswerWeights posterior) {
         this.attempts = attempts;
+        this.unsettled = unsettled;
         this.logAlone = logAlone;
         this.posterior = posterior;
     }
@@ -38,32 +48,51 @@ final class SireCoupling {
             List<LocusAttempt> alone,
             SireAnswers sires,
             BiFunction<LocusId, AnswerWeights, LocusAttempt> attempt) {
-        var logAlone = alone.stream().map(LocusAttempt::logTotal).toList();
-        var attempts = alone;
-        var likelihoods = alone.stream().map(LocusAttempt::likelihoods).toList();
+        var unsettled = new ArrayList<LocusAnswer>();
+        var conflict = sires.conflicting(alone.stream().map(LocusAttempt::likelihoods).toList());
+        conflict.forEach(i -> unsettled.add(new LocusAnswer.Contradicted(alone.get(i).locus())));
+        var first =
+                IntStream.range(0, alone.size())
+                        .filter(i -> !conflict.contains(i))
+                        .mapToObj(alone::get)
+                        .toList();
+        var attempts = first;
         for (var round = 0; round < MOST_ROUNDS; round++) {
             var last = attempts;
-            var said = likelihoods;
+            var said = last.stream().map(LocusAttempt::likelihoods).toList();
             var next =
                     IntStream.range(0, last.size())
                             .parallel()
                             .mapToObj(
                                     i -> attempt.apply(last.get(i).locus(), sires.without(said, i)))
                             .toList();
-            if (!next.stream().allMatch(LocusAttempt::isSolved)) {
-                // Each locus has an answer alone, but no sire suits all of them.
-                return new SireCoupling(alone, logAlone, sires.prior());
-            }
-            attempts = next;
-            likelihoods = next.stream().map(LocusAttempt::likelihoods).toList();
-            if (sires.isOneGroup() || furthest(said, likelihoods) < SETTLED) {
+            attempts = next.stream().filter(LocusAttempt::isSolved).toList();
+            next.stream()
+                    .filter(one -> !one.isSolved())
+                    .forEach(one -> unsettled.add(one.answer()));
+            if (attempts.size() == next.size()
+                    && (sires.isOneGroup() || furthest(last, attempts) < SETTLED)) {
                 break;
             }
         }
-        return new SireCoupling(attempts, logAlone, sires.posterior(likelihoods));
+        var likelihoods = attempts.stream().map(LocusAttempt::likelihoods).toList();
+        return new SireCoupling(
+                attempts, unsettled, logAlone(attempts, first), sires.posterior(likelihoods));
     }
 
-    private static double furthest(List<List<double[]>> before, List<List<double[]>> after) {
+    private static List<Double> logAlone(List<LocusAttempt> attempts, List<LocusAttempt> first) {
+        var found = new HashMap<LocusId, Double>();
+        first.forEach(attempt -> found.put(attempt.locus(), attempt.logTotal()));
+        return attempts.stream().map(attempt -> found.getOrDefault(attempt.locus(), 0.0)).toList();
+    }
+
+    private static double furthest(List<LocusAttempt> last, List<LocusAttempt> next) {
+        return furthestOf(
+                last.stream().map(LocusAttempt::likelihoods).toList(),
+                next.stream().map(LocusAttempt::likelihoods).toList());
+    }
+
+    private static double furthestOf(List<List<double[]>> before, List<List<double[]>> after) {
         var most = 0.0;
         for (var locus = 0; locus < before.size(); locus++) {
             for (var group = 0; group < before.get(locus).size(); group++) {
@@ -87,12 +116,20 @@ final class SireCoupling {
     /// @param other the same with the questions grouped otherwise; this itself where one group
     ///     holds them all
     List<LocusAnswer> answers(SireCoupling other) {
-        var answers = new ArrayList<LocusAnswer>();
+        var answers = new ArrayList<>(unsettled);
         for (var i = 0; i < attempts.size(); i++) {
-            // Twice what the two groupings differ by: neither is the exact one.
-            var error = 2 * attempts.get(i).difference(other.attempts.get(i));
-            answers.add(attempts.get(i).answer(logAlone.get(i), error));
+            answers.add(attempts.get(i).answer(logAlone.get(i), error(attempts.get(i), other)));
         }
         return List.copyOf(answers);
+    }
+
+    /// Twice what the two groupings differ by: neither is the exact one. All, where the other
+    /// has no answer.
+    private static double error(LocusAttempt attempt, SireCoupling other) {
+        return other.attempts.stream()
+                .filter(one -> one.locus().equals(attempt.locus()))
+                .mapToDouble(one -> 2 * attempt.difference(one))
+                .findFirst()
+                .orElse(1);
     }
 }
