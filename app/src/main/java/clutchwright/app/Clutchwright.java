@@ -2,6 +2,7 @@ package clutchwright.app;
 
 import clutchwright.app.cli.Exit;
 import clutchwright.app.cli.Terminal;
+import clutchwright.app.collection.InferCommand;
 import clutchwright.app.season.PredictCommand;
 import clutchwright.app.settings.BackupCommand;
 import clutchwright.app.settings.ExportCommand;
@@ -48,6 +49,7 @@ public final class Clutchwright {
         commands.getCommandSpec().addOption(help());
         return commands.addSubcommand(new ServeCommand(terminal))
                 .addSubcommand(new PredictCommand(terminal))
+                .addSubcommand(new InferCommand(terminal))
                 .addSubcommand(new ImportCommand(terminal))
                 .addSubcommand(new ExportCommand(terminal))
                 .addSubcommand(new BackupCommand(terminal))

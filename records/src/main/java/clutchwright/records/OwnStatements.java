@@ -1,6 +1,5 @@
 package clutchwright.records;
 
-import clutchwright.engine.genetics.Genotype;
 import clutchwright.engine.genetics.LocusId;
 import clutchwright.engine.genetics.Phenotype;
 import clutchwright.engine.genetics.Sex;
@@ -8,7 +7,6 @@ import clutchwright.engine.inference.OwnRecords;
 import clutchwright.engine.notation.GeneLine;
 import clutchwright.engine.notation.Genes;
 import clutchwright.engine.notation.Reading;
-import clutchwright.engine.probability.Distribution;
 import clutchwright.records.statements.Latest;
 import clutchwright.records.statements.Statement;
 import java.util.LinkedHashMap;
@@ -66,8 +64,7 @@ final class OwnStatements {
                         (locus, genotypes) ->
                                 claims.put(
                                         locus,
-                                        new OwnRecords.Claim(
-                                                genotypes, !carried.contains(locus))));
+                                        new OwnRecords.Claim(genotypes, !carried.contains(locus))));
         return claims;
     }
 

@@ -3,6 +3,7 @@ package clutchwright.app.parts;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clutchwright.engine.catalogue.Catalogue;
+import clutchwright.engine.genetics.LocusId;
 import clutchwright.engine.genetics.Sex;
 import clutchwright.engine.inference.FromParents;
 import clutchwright.engine.inference.Held;
@@ -13,6 +14,7 @@ import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.engine.pedigree.Member;
 import clutchwright.engine.pedigree.Parentage;
 import clutchwright.engine.pedigree.Pedigree;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -48,7 +50,13 @@ class GeneLineMarkupTest {
         if (!(LINES.read(line) instanceof Reading.Understood(var genes, _, _))) {
             throw new AssertionError("not understood: " + line);
         }
-        var claims = LINES.asParent(genes, Sex.FEMALE).parent().loci();
+        var claims = new LinkedHashMap<LocusId, OwnRecords.Claim>();
+        LINES.asParent(genes, Sex.FEMALE)
+                .parent()
+                .loci()
+                .forEach(
+                        (locus, genotypes) ->
+                                claims.put(locus, new OwnRecords.Claim(genotypes, false)));
         var id = new AnimalId(1);
         var alone =
                 new Member(id, Optional.of(Sex.FEMALE), Optional.empty(), new Parentage.Founder());

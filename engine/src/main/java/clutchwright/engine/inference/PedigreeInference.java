@@ -54,6 +54,12 @@ public final class PedigreeInference {
         return of(records, assumptions, touched(records), Limits.standard(), Stop.never());
     }
 
+    /// Some loci, and those that bear on them.
+    public static PedigreeInference of(
+            CollectionRecords records, Assumptions assumptions, Collection<LocusId> loci) {
+        return of(records, assumptions, loci, Limits.standard(), Stop.never());
+    }
+
     /// Some loci, and those that bear on them: all of which anything is said or seen, where a
     /// sire is in doubt.
     public static PedigreeInference of(

@@ -122,13 +122,13 @@ public final class Statements {
 
     /// The last of each kind.
     public Latest latest(AnimalId animal) {
-        return latestAmong(of(animal));
+        return Latest.among(of(animal));
     }
 
     /// The last of each kind for several animals; those of whom nothing is said are left out.
     public Map<AnimalId, Latest> latest(Collection<AnimalId> animals) {
         var found = new HashMap<AnimalId, Latest>();
-        of(animals).forEach((animal, all) -> found.put(animal, latestAmong(all)));
+        of(animals).forEach((animal, all) -> found.put(animal, Latest.among(all)));
         return found;
     }
 
@@ -228,18 +228,6 @@ public final class Statements {
                 .collect(
                         Collectors.groupingBy(
                                 Statement::animal, LinkedHashMap::new, Collectors.toList()));
-    }
-
-    private static Latest latestAmong(List<Statement> newestFirst) {
-        return new Latest(
-                newestFirst.stream()
-                        .filter(Claim.class::isInstance)
-                        .map(Claim.class::cast)
-                        .findFirst(),
-                newestFirst.stream()
-                        .filter(Sighting.class::isInstance)
-                        .map(Sighting.class::cast)
-                        .findFirst());
     }
 
     private Findings problems(AnimalId animal, GeneText genes, Witness witness) {
