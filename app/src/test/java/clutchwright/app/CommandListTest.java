@@ -18,7 +18,7 @@ class CommandListTest {
     void help_lists_every_command_for_people_and_none_of_the_build() {
         assertThat(run("--help")).isZero();
         assertThat(out.toString(StandardCharsets.UTF_8))
-                .contains("serve", "predict", "import", "export", "backup", "restore")
+                .contains("serve", "predict", "prove", "import", "export", "backup", "restore")
                 .doesNotContain("rehearse");
     }
 
@@ -39,7 +39,9 @@ class CommandListTest {
     @Test
     void every_command_explains_itself() {
         for (var command :
-                new String[] {"serve", "predict", "import", "export", "backup", "restore"}) {
+                new String[] {
+                    "serve", "predict", "prove", "import", "export", "backup", "restore"
+                }) {
             out.reset();
             assertThat(run(command, "--help")).isZero();
             assertThat(out.toString(StandardCharsets.UTF_8)).contains("clutchwright " + command);

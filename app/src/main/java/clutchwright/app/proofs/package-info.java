@@ -1,0 +1,6 @@
+/// Which animal carries what, and with whom to find out. The front door is
+/// [clutchwright.app.proofs.ProveCommand].
+@NullMarked
+package clutchwright.app.proofs;
+
+import org.jspecify.annotations.NullMarked;
