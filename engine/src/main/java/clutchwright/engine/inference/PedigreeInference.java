@@ -2,7 +2,7 @@ package clutchwright.engine.inference;
 
 import clutchwright.engine.genetics.LocusId;
 import clutchwright.engine.inference.LocusNetwork.AnswerWeights;
-import clutchwright.engine.network.JunctionTree;
+import clutchwright.engine.network.EdgeDeletion;
 import clutchwright.engine.network.Limits;
 import clutchwright.engine.network.Solution;
 import clutchwright.engine.network.Stop;
@@ -297,6 +297,6 @@ public final class PedigreeInference {
                 locus,
                 weights,
                 network,
-                JunctionTree.solve(network.of(records, kin, weights), limits, stop));
+                EdgeDeletion.solve(network.of(records, kin, weights), limits, stop));
     }
 }

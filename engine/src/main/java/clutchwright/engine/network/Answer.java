@@ -13,7 +13,24 @@ final class Answer implements Solution.Solved {
     /// Over the possible states of each variable that has a choice.
     private final double[][] chances;
 
+    private final Quality quality;
+
+    /// Of each variable; empty where all is exact.
+    private final double[] errors;
+
     Answer(Reduction reduction, Limits limits, double logTotal, double[][] chances) {
+        this(reduction, limits, logTotal, chances, new Quality.Exact(), new double[0]);
+    }
+
+    Answer(
+            Reduction reduction,
+            Limits limits,
+            double logTotal,
+            double[][] chances,
+            Quality quality,
+            double... errors) {
+        this.quality = quality;
+        this.errors = errors;
         network = reduction.network;
         domains = reduction.domains;
         this.limits = limits;
@@ -49,22 +66,27 @@ final class Answer implements Solution.Solved {
 
     @Override
     public double[] joint(int... variables) {
-        return Solving.joint(network, limits, variables);
+        return quality instanceof Quality.Exact
+                ? Solving.joint(network, limits, variables)
+                : Severing.joint(network, limits, variables);
     }
 
     @Override
     public Solution with(Change... changes) {
-        return JunctionTree.solve(Changed.of(network, changes), limits);
+        var changed = Changed.of(network, changes);
+        return quality instanceof Quality.Exact
+                ? JunctionTree.solve(changed, limits)
+                : EdgeDeletion.solve(changed, limits, Stop.never());
     }
 
     @Override
     public Quality quality() {
-        return new Quality.Exact();
+        return quality;
     }
 
     @Override
     public double error(int variable) {
-        return 0;
+        return errors.length == 0 ? 0 : errors[variable];
     }
 
     @Override

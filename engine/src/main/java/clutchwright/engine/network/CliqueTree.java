@@ -4,8 +4,8 @@ import java.util.Arrays;
 
 /// The cliques of an order of elimination: one a node, with what is summed to get to the next.
 ///
-/// Nodes are known here by their position in the order. A clique's variables are its own position
-/// and, ascending, the later ones it shares with its parent.
+/// Nodes are known here by their position in the order. A clique's variables are its own
+/// position and, ascending, the later ones it shares with its parent.
 final class CliqueTree {
 
     final int[] positions;

@@ -15,7 +15,7 @@ final class Component {
     }
 
     static List<Component> of(Core core) {
-        var n = core.variables.length;
+        var n = core.sizes.length;
         var roots = new int[n];
         for (var i = 0; i < n; i++) {
             roots[i] = i;
@@ -76,6 +76,13 @@ final class Component {
 
     void search(Limits limits) {
         search.search(Math.min(limits.operations(), 1L << 31), 0.5);
+    }
+
+    /// Looks for one order only, and gives up where it costs more.
+    ///
+    /// @return whether there is one
+    boolean glance(double mostCells) {
+        return search.glance(mostCells);
     }
 
     double cost() {

@@ -44,6 +44,17 @@ final class Core {
             this.cells = new double[cells];
             Arrays.fill(this.cells, 1);
         }
+
+        private Factor(Factor of, int[] nodes) {
+            this.nodes = nodes;
+            sizes = of.sizes;
+            cells = of.cells;
+            asked = of.asked;
+        }
+
+        private Factor at(int... others) {
+            return Arrays.equals(others, nodes) ? this : new Factor(this, others);
+        }
     }
 
     Core(Reduction reduction) {
@@ -77,6 +88,23 @@ final class Core {
                 factors.get(factorOf[rim.tie]).asked = true;
             }
         }
+    }
+
+    private Core(Core of, int[] sizes, int[][] scopes) {
+        variables = of.variables;
+        nodes = of.nodes;
+        factorOf = of.factorOf;
+        this.sizes = sizes;
+        for (var f = 0; f < scopes.length; f++) {
+            factors.add(of.factors.get(f).at(scopes[f]));
+        }
+    }
+
+    /// The same factors over other nodes.
+    ///
+    /// @param scopes for each factor its nodes
+    Core with(int[] otherSizes, int[][] scopes) {
+        return new Core(this, otherSizes, scopes);
     }
 
     private int factorOf(Reduction reduction, int tie) {
@@ -128,7 +156,8 @@ final class Core {
         }
     }
 
-    /// For each cell of a factor, the cell of a tie's table; empty if they are in the same order.
+    /// For each cell of a factor, the cell of a tie's table; empty if they are in the same
+    /// order.
     int[] placesOf(Factor factor, Reduction reduction, int tie) {
         var scope = scope(reduction, tie);
         if (Arrays.equals(scope, factor.nodes)) {

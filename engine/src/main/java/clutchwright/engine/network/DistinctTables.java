@@ -4,7 +4,8 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 
-/// Tables by number: equal ones have one number, and what follows from a table is worked out once.
+/// Tables by number: equal ones have one number, and what follows from a table is worked out
+/// once.
 @SuppressWarnings("ReferenceEquality")
 final class DistinctTables {
 

@@ -6,8 +6,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
-/// Which states of each variable are possible at all (arc consistency): a state that no combination
-/// of a tie supports is struck out, until nothing changes.
+/// Which states of each variable are possible at all (arc consistency): a state that no
+/// combination of a tie supports is struck out, until nothing changes.
 ///
 /// Ties of one table whose variables have the same possible states narrow them alike; that is
 /// worked out once.
@@ -15,8 +15,8 @@ final class Domains {
 
     private static final int SWEEPS = 12;
 
-    /// A bit a state that is possible. A variable of more than 64 states has all bits: its states
-    /// are never struck out.
+    /// A bit a state that is possible. A variable of more than 64 states has all bits: its
+    /// states are never struck out.
     final long[] masks;
 
     private final FactorNetwork network;

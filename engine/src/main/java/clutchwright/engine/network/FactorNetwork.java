@@ -8,8 +8,8 @@ import java.util.Map;
 
 /// Variables with few states, and tables of weights that tie them together.
 ///
-/// Tables are kept as they were handed in and are never copied: many ties may share one array, and
-/// nobody may change it afterwards. Solving is fastest where equal tables are one array.
+/// Tables are kept as they were handed in and are never copied: many ties may share one array,
+/// and nobody may change it afterwards. Solving is fastest where equal tables are one array.
 public final class FactorNetwork {
 
     private final int[] states;
@@ -159,10 +159,11 @@ public final class FactorNetwork {
 
         /// Ties variables together: each combination of their states gets a weight.
         ///
-        /// @param table     row by row, the last variable's state varies fastest; kept, not copied
+        /// @param table     row by row, the last variable's state varies fastest; kept, not
+        ///     copied
         /// @param variables each once, at least one
-        /// @throws IllegalArgumentException if the table is not of their size, or a weight is below
-        ///                                  zero or not finite
+        /// @throws IllegalArgumentException if the table is not of their size, or a weight is
+        ///     below zero or not finite
         public Builder tie(double[] table, int... variables) {
             requireDistinct(variables);
             if (ties == tieForms.length) {

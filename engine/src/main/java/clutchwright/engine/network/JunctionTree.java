@@ -3,8 +3,8 @@ package clutchwright.engine.network;
 /// Exact chances of all variables of a network.
 ///
 /// What is impossible is struck out, the rim of the network is summed out, and what remains is
-/// solved on a tree of cliques: once up, once down. Time and memory grow with the largest clique,
-/// not with the number of variables. `docs/mathematics.md`, "Chances on a network".
+/// solved on a tree of cliques: once up, once down. Time and memory grow with the largest
+/// clique, not with the number of variables. `docs/mathematics.md`, "Chances on a network".
 public final class JunctionTree {
 
     private JunctionTree() {}

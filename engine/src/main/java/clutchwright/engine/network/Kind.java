@@ -25,8 +25,8 @@ final class Kind {
         return sizes.length;
     }
 
-    /// The factor of one variable, if the table is a product of it and a table of the others: then
-    /// the tie does not tie it.
+    /// The factor of one variable, if the table is a product of it and a table of the others:
+    /// then the tie does not tie it.
     ///
     /// @return the factor, its largest cell one; empty if the table is no such product
     double[] factorOf(int place) {
@@ -108,7 +108,8 @@ final class Kind {
         return cell - cell / inner % sizes[place] * inner;
     }
 
-    /// A form's table where only some states are possible, over the variables that have a choice.
+    /// A form's table where only some states are possible, over the variables that have a
+    /// choice.
     static Kind of(int number, double[] table, int[] states, long[] masks, int arity) {
         List<int[]> choices = new ArrayList<>();
         for (var i = 0; i < arity; i++) {

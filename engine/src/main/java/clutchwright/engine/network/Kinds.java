@@ -4,7 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/// All kinds of tables and of weights that a network is made of once the impossible is struck out.
+/// All kinds of tables and of weights that a network is made of once the impossible is struck
+/// out.
 final class Kinds {
 
     /// Weights that only one variable has; nothing about them is remembered.

@@ -1,10 +1,11 @@
 package clutchwright.engine.network;
 
-/// A table that goes into a clique's product, or that a clique's chances are summed into, as the
-/// clique's sweep walks through it.
+/// A table that goes into a clique's product, or that a clique's chances are summed into, as
+/// the clique's sweep walks through it.
 ///
-/// A clique's cells are swept in blocks: the outer variables stand still while the inner ones, the
-/// last of the scope, run. The own variable, first of the scope, is stepped around each block.
+/// A clique's cells are swept in blocks: the outer variables stand still while the inner ones,
+/// the last of the scope, run. The own variable, first of the scope, is stepped around each
+/// block.
 final class Operand {
 
     final double[] cells;
@@ -24,7 +25,8 @@ final class Operand {
     /// Where the outer variables stand now.
     int offset;
 
-    /// For each state of the own variable a block: the cells spread out, or sums to be brought in.
+    /// For each state of the own variable a block: the cells spread out, or sums to be brought
+    /// in.
     private final double[][] blocks;
 
     private int blocksOffset = -1;
@@ -67,8 +69,8 @@ final class Operand {
         return places;
     }
 
-    /// The block of cells for one state of the own variable where the outer variables stand; only
-    /// for an operand whose cells must be spread.
+    /// The block of cells for one state of the own variable where the outer variables stand;
+    /// only for an operand whose cells must be spread.
     double[] spread(int state) {
         if (blocksOffset != offset) {
             for (var own = 0; own < blocks.length; own++) {

@@ -5,9 +5,9 @@ import java.util.SplittableRandom;
 
 /// Looks for an order of elimination whose cliques are small.
 ///
-/// Greedy elimination by several measures, then again with noise on the measure and the best kept;
-/// a run is given up when it costs more than the best. Work is counted in steps, not by a clock, so
-/// that the same network always gets the same order.
+/// Greedy elimination by several measures, then again with noise on the measure and the best
+/// kept; a run is given up when it costs more than the best. Work is counted in steps, not by a
+/// clock, so that the same network always gets the same order.
 final class OrderSearch {
 
     /// What a greedy elimination keeps small.
@@ -93,6 +93,15 @@ final class OrderSearch {
             var measure = i % 4 == 3 ? MEASURES[i / 4 % MEASURES.length] : bestMeasure;
             run(measure, NOISE[i % NOISE.length], random);
         }
+    }
+
+    /// One greedy elimination, given up where it costs more.
+    ///
+    /// @return whether it ended
+    boolean glance(double mostCells) {
+        bestCost = mostCells;
+        run(Measure.FILL, 0, new SplittableRandom(0));
+        return best.length == nodes;
     }
 
     private static final double[] NOISE = {0.1, 0.3, 0.6, 1.0};

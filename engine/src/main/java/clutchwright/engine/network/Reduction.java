@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/// A network without what is settled beforehand: variables with one possible state are gone, ties
-/// that tie nothing are weights, and variables at the rim, tied by one table only, are summed out.
+/// A network without what is settled beforehand: variables with one possible state are gone,
+/// ties that tie nothing are weights, and variables at the rim, tied by one table only, are
+/// summed out.
 final class Reduction {
 
     final FactorNetwork network;

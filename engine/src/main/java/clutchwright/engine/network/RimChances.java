@@ -1,7 +1,7 @@
 package clutchwright.engine.network;
 
-/// The chances of what is not in the core: variables tied to nothing, and those summed out at the
-/// rim, from the chances of the variables they were tied to.
+/// The chances of what is not in the core: variables tied to nothing, and those summed out at
+/// the rim, from the chances of the variables they were tied to.
 final class RimChances {
 
     private final Reduction reduction;

@@ -16,7 +16,8 @@ public sealed interface Solution {
         /// The chances of the states of a variable, which sum to one within 1e-12; a copy.
         double[] chances(int variable);
 
-        /// The chances of the combinations of several variables' states, the last varying fastest.
+        /// The chances of the combinations of several variables' states, the last varying
+        /// fastest.
         ///
         /// @param variables each once; more than a few make it dear
         double[] joint(int... variables);
@@ -36,7 +37,8 @@ public sealed interface Solution {
 
     /// Exact work would pass the limits; nothing was computed.
     ///
-    /// @param log2Cells binary logarithm of the cells of the largest clique of the best order found
+    /// @param log2Cells binary logarithm of the cells of the largest clique of the best order
+    ///     found
     record TooWide(double log2Cells) implements Solution {}
 
     /// Given up because it was asked to.

@@ -78,8 +78,8 @@ final class Solving {
         return new Answer(reduction, limits, logTotal, chances);
     }
 
-    /// The chances of several variables' states together: a tie that weighs nothing keeps them in
-    /// one clique.
+    /// The chances of several variables' states together: a tie that weighs nothing keeps them
+    /// in one clique.
     static double[] joint(FactorNetwork network, Limits limits, int... variables) {
         var cells = 1;
         for (var v : variables) {
