@@ -8,8 +8,6 @@ import clutchwright.engine.catalogue.Meaning;
 import clutchwright.engine.genetics.Allele;
 import clutchwright.engine.inference.Assumptions;
 import clutchwright.engine.inference.PedigreeInference;
-import clutchwright.engine.network.Limits;
-import clutchwright.engine.network.Stop;
 import clutchwright.engine.proof.CarrierTest;
 import clutchwright.engine.proof.TestMating;
 import clutchwright.records.SpeciesRecords;
@@ -149,9 +147,7 @@ public final class ProveCommand implements Callable<Integer> {
                 PedigreeInference.of(
                         records.records(),
                         new Assumptions(background, misread).withAcquiredForLook(acquired),
-                        List.of(allele.locus()),
-                        Limits.standard(),
-                        Stop.never());
+                        List.of(allele.locus()));
         var test = CarrierTest.of(inference, animal.id(), allele);
         if (test.isEmpty()) {
             terminal.say(

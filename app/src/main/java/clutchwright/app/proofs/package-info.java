@@ -1,5 +1,5 @@
 /// Which animal carries what, and with whom to find out. The front door is
-/// [clutchwright.app.proofs.ProveCommand].
+/// [clutchwright.app.proofs.ProofsPage].
 @NullMarked
 package clutchwright.app.proofs;
 

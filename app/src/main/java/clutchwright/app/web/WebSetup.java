@@ -48,6 +48,7 @@ class WebSetup {
         return Assets.read(
                 "clutchwright.css",
                 "parts.css",
+                "proofs.css",
                 "collection.css",
                 "catalogue.css",
                 "clutchwright.js",
