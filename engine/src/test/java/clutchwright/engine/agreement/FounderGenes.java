@@ -40,7 +40,7 @@ final class FounderGenes {
     }
 
     private static boolean may(Way way) {
-        return way.chance() > 0;
+        return way.chance > 0;
     }
 
     private List<Way> drawn(Body body) {
@@ -57,7 +57,7 @@ final class FounderGenes {
     }
 
     private List<Way> population(Body body) {
-        return all(body, way -> frequency(way.fromDam()) * frequency(way.fromSire()) * lives(way));
+        return all(body, way -> frequency(way.fromDam) * frequency(way.fromSire) * lives(way));
     }
 
     private double frequency(Allele allele) {
@@ -66,7 +66,7 @@ final class FounderGenes {
     }
 
     private double lives(Way way) {
-        return map.viabilityOf(way.pair()).counted().value();
+        return map.viabilityOf(way.pair).counted().value();
     }
 
     /// Each sex alike; in each, what is stated, in every order of the genes that fits.
@@ -78,7 +78,7 @@ final class FounderGenes {
                         everyOrder(sex).stream().filter(way -> fits(way, said.getKey())).toList();
                 for (var way : fitting) {
                     var chance = said.getValue().value() / fitting.size();
-                    ways.add(new Way(way.fromDam(), way.fromSire(), sex, chance));
+                    ways.add(new Way(map.locus(), way.fromDam, way.fromSire, sex, chance));
                 }
             }
         }
@@ -86,10 +86,10 @@ final class FounderGenes {
     }
 
     private boolean fits(Way way, Genotype said) {
-        if (said instanceof Genotype.Phased phased && isPhased(way.sex())) {
+        if (said instanceof Genotype.Phased phased && isPhased(way.sex)) {
             return phased.equals(phased(way));
         }
-        return way.pair().equals(said.pair());
+        return way.pair.equals(said.pair());
     }
 
     private boolean isPhased(Sex sex) {
@@ -98,8 +98,8 @@ final class FounderGenes {
 
     private Genotype.Phased phased(Way way) {
         return heterogametic == Sex.MALE
-                ? new Genotype.Phased(way.fromDam(), way.fromSire())
-                : new Genotype.Phased(way.fromSire(), way.fromDam());
+                ? new Genotype.Phased(way.fromDam, way.fromSire)
+                : new Genotype.Phased(way.fromSire, way.fromDam);
     }
 
     /// Drawn for its look with that chance, else from the population, but in the stated phase.
@@ -107,17 +107,17 @@ final class FounderGenes {
         var acquired = assumptions.acquiredForLook();
         var mixed = new ArrayList<Way>();
         for (var way : GeneDrop.shares(stated(body, claim))) {
-            mixed.add(scaled(way, acquired));
+            mixed.add(way.times(acquired));
         }
         var open = population(body).stream().filter(way -> !isOtherPhase(way, claim)).toList();
         for (var way : GeneDrop.shares(open)) {
-            mixed.add(scaled(way, 1 - acquired));
+            mixed.add(way.times(1 - acquired));
         }
         return mixed;
     }
 
     private boolean isOtherPhase(Way way, Claim claim) {
-        if (!isPhased(way.sex())) {
+        if (!isPhased(way.sex)) {
             return false;
         }
         var own = phased(way);
@@ -127,10 +127,6 @@ final class FounderGenes {
                 && said.contains(turned)
                 && !said.contains(own)
                 && !said.contains(own.pair());
-    }
-
-    private static Way scaled(Way way, double by) {
-        return new Way(way.fromDam(), way.fromSire(), way.sex(), way.chance() * by);
     }
 
     private Distribution<Genotype> plainest(OwnRecords own) {
@@ -154,7 +150,13 @@ final class FounderGenes {
         var ways = new ArrayList<Way>();
         for (var sex : body.sexes()) {
             for (var way : everyOrder(sex)) {
-                ways.add(new Way(way.fromDam(), way.fromSire(), sex, weight.applyAsDouble(way)));
+                ways.add(
+                        new Way(
+                                map.locus(),
+                                way.fromDam,
+                                way.fromSire,
+                                sex,
+                                weight.applyAsDouble(way)));
             }
         }
         return ways;
@@ -164,7 +166,7 @@ final class FounderGenes {
         var ways = new ArrayList<Way>();
         for (var one : map.locus().alleles()) {
             for (var other : map.locus().alleles()) {
-                ways.add(new Way(one, other, sex, 1));
+                ways.add(new Way(map.locus(), one, other, sex, 1));
             }
         }
         return ways;

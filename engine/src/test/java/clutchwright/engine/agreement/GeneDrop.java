@@ -4,54 +4,80 @@ import clutchwright.engine.agreement.PedigreeEnumeration.Body;
 import clutchwright.engine.genetics.Allele;
 import clutchwright.engine.genetics.Genotype;
 import clutchwright.engine.genetics.Inheritance;
+import clutchwright.engine.genetics.Locus;
 import clutchwright.engine.genetics.PhenotypeMap;
 import clutchwright.engine.genetics.Sex;
-import clutchwright.engine.inference.Assumptions;
 import clutchwright.engine.pedigree.AnimalId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.BiConsumer;
 
 /// One locus with every sire decided: all ways in which the genes can have come down, one after
 /// the other.
 ///
-/// An animal has a gene from its dam and one from its sire, in this order, and a sex. Nothing is
-/// summed out cleverly and nothing is shared with the engine's inference.
+/// An animal has a gene from its dam and one from its sire, in this order, and a sex: a [Way].
+/// Nothing is summed out cleverly and nothing is shared with the engine's inference.
 final class GeneDrop {
 
     private final PhenotypeMap map;
     private final Sex heterogametic;
-    private final Assumptions assumptions;
+    private final double secondDivision;
     private final List<Body> bodies;
-    private final AnimalId[] pair;
-    private final List<Allele> alleles;
-    private final FounderGenes founders;
-    private final OwnEvidence evidence;
-
-    private final Allele[] fromDam;
-    private final Allele[] fromSire;
-    private final Sex[] sex;
+    private final List<List<Way>> founders = new ArrayList<>();
+    private final List<double[]> evidence = new ArrayList<>();
+    private final Map<Integer, List<Way>> families = new HashMap<>();
+    private final int[] pair;
+    private final Way[] drawn;
 
     final double total;
-    final Map<AnimalId, Map<Genotype, Double>> single = new HashMap<>();
-    final Map<List<Genotype>, Double> paired = new LinkedHashMap<>();
+    private final List<Map<Way, Sum>> single = new ArrayList<>();
+    private final Map<Way, Map<Way, Sum>> paired = new HashMap<>();
 
     GeneDrop(PedigreeEnumeration world, PhenotypeMap map, List<Body> bodies, AnimalId... pair) {
         this.map = map;
-        this.heterogametic = world.records.model().sexes().heterogametic();
-        this.assumptions = world.assumptions;
         this.bodies = bodies;
-        this.pair = pair.clone();
-        alleles = map.locus().alleles();
-        founders = new FounderGenes(world, map);
-        evidence = new OwnEvidence(world.records.model(), map, assumptions.misread());
-        fromDam = new Allele[bodies.size()];
-        fromSire = new Allele[bodies.size()];
-        sex = new Sex[bodies.size()];
+        heterogametic = world.records.model().sexes().heterogametic();
+        secondDivision = world.assumptions.secondDivision();
+        this.pair = places(bodies, pair);
+        drawn = new Way[bodies.size()];
+        var genes = new FounderGenes(world, map);
+        var own = new OwnEvidence(world.records.model(), map, world.assumptions.misread());
+        for (var body : bodies) {
+            founders.add(body.dam() == Body.NONE ? weighed(genes.of(body), own, body) : List.of());
+            evidence.add(likelihoods(own, body));
+            single.add(new HashMap<>());
+        }
         total = descend(0, 1);
+    }
+
+    private double[] likelihoods(OwnEvidence own, Body body) {
+        var likelihoods = new double[64];
+        for (var one : map.locus().alleles()) {
+            for (var other : map.locus().alleles()) {
+                var way = new Way(map.locus(), one, other, Sex.FEMALE, 1);
+                likelihoods[way.genes] = own.of(body.own(), way.pair);
+            }
+        }
+        return likelihoods;
+    }
+
+    private static int[] places(List<Body> bodies, AnimalId... animals) {
+        var places = new int[animals.length];
+        for (var i = 0; i < bodies.size(); i++) {
+            for (var j = 0; j < animals.length; j++) {
+                if (bodies.get(i).animal().isPresent()
+                        && bodies.get(i).animal().get().equals(animals[j])) {
+                    places[j] = i;
+                }
+            }
+        }
+        return places;
+    }
+
+    private static List<Way> weighed(List<Way> ways, OwnEvidence own, Body body) {
+        return ways.stream().map(way -> way.times(own.of(body.own(), way.pair))).toList();
     }
 
     /// The sum over all ways for this body and those after it, given those before.
@@ -60,82 +86,130 @@ final class GeneDrop {
             return weight;
         }
         var body = bodies.get(i);
+        var isFounder = body.dam() == Body.NONE;
         var sum = 0.0;
-        for (var way : body.dam() == Body.NONE ? founders.of(body) : born(body)) {
-            fromDam[i] = way.fromDam;
-            fromSire[i] = way.fromSire;
-            sex[i] = way.sex;
-            var more = weight * way.chance * evidence.of(body.own(), way.pair());
+        for (var way : isFounder ? founders.get(i) : family(body)) {
+            var more = weight * way.chance * (isFounder ? 1 : evidence.get(i)[way.genes]);
             if (more > 0) {
+                drawn[i] = way;
                 var mass = descend(i + 1, more);
-                tally(i, mass);
                 sum += mass;
+                single.get(i).computeIfAbsent(way, _ -> new Sum()).value += mass;
+                if (pair.length == 2 && i == pair[1]) {
+                    paired.computeIfAbsent(drawn[pair[0]], _ -> new HashMap<>())
+                                    .computeIfAbsent(way, _ -> new Sum())
+                                    .value +=
+                            mass;
+                }
             }
         }
         return sum;
     }
 
-    /// A gene from each parent and a sex, with a chance.
-    record Way(Allele fromDam, Allele fromSire, Sex sex, double chance) {
+    private static final class Sum {
+        private double value;
+    }
 
-        Genotype.Diploid pair() {
-            return new Genotype.Diploid(fromDam, fromSire);
+    /// A gene from each parent and a sex, with a chance. Compared as itself: each is made once.
+    static final class Way {
+        final Allele fromDam;
+        final Allele fromSire;
+        final Sex sex;
+        final double chance;
+        final Genotype.Diploid pair;
+
+        /// A number for the two genes, from 0 to 63: no series here has more than eight alleles.
+        private final int genes;
+        private final Locus locus;
+
+        Way(Locus locus, Allele fromDam, Allele fromSire, Sex sex, double chance) {
+            this.locus = locus;
+            genes = 8 * locus.alleles().indexOf(fromDam) + locus.alleles().indexOf(fromSire);
+            this.fromDam = fromDam;
+            this.fromSire = fromSire;
+            this.sex = sex;
+            this.chance = chance;
+            pair = new Genotype.Diploid(fromDam, fromSire);
+        }
+
+        Way times(double by) {
+            return new Way(locus, fromDam, fromSire, sex, chance * by);
+        }
+
+        private Allele gene(int which) {
+            return which == 0 ? fromDam : fromSire;
         }
     }
 
     /// Every zygote that these parents make, as often as it is found alive among all their
     /// living of the sexes that the young one may be.
-    private List<Way> born(Body body) {
+    private List<Way> family(Body body) {
+        var dam = drawn[body.dam()];
+        var sexes = sexes(body);
+        var key = 3 * dam.genes + (sexes.size() == 2 ? 2 : sexes.getFirst().ordinal());
+        if (body.sire() == Body.NONE) {
+            return families.computeIfAbsent(key, _ -> halfClones(dam, sexes));
+        }
+        var sire = drawn[body.sire()];
+        return families.computeIfAbsent(
+                key + 192 * (1 + sire.genes), _ -> zygotes(dam, sire, sexes));
+    }
+
+    private List<Way> zygotes(Way dam, Way sire, List<Sex> sexes) {
         var zygotes = new ArrayList<Way>();
-        for (var born : sexes(body)) {
-            BiConsumer<Way, Double> add =
-                    (way, chance) ->
-                            zygotes.add(
-                                    new Way(
-                                            way.fromDam,
-                                            way.fromSire,
-                                            way.sex,
-                                            chance * viability(way.pair())));
-            if (body.sire() == Body.NONE) {
-                halfClones(body.dam(), born, add);
-            } else {
-                meioses(body.dam(), body.sire(), born, add);
+        for (var born : sexes) {
+            for (var maternal = 0; maternal < 2; maternal++) {
+                for (var paternal = 0; paternal < 2; paternal++) {
+                    zygotes.add(
+                            new Way(
+                                    map.locus(),
+                                    dam.gene(maternal),
+                                    sire.gene(paternal),
+                                    born,
+                                    passes(Sex.FEMALE, maternal, born)
+                                            * passes(Sex.MALE, paternal, born)));
+                }
             }
         }
-        return shares(zygotes);
-    }
-
-    static List<Way> shares(List<Way> ways) {
-        var sum = ways.stream().mapToDouble(Way::chance).sum();
-        return sum == 0
-                ? List.of()
-                : ways.stream()
-                        .map(way -> new Way(way.fromDam, way.fromSire, way.sex, way.chance / sum))
-                        .toList();
-    }
-
-    private void meioses(int dam, int sire, Sex born, BiConsumer<Way, Double> add) {
-        for (var maternal = 0; maternal < 2; maternal++) {
-            for (var paternal = 0; paternal < 2; paternal++) {
-                add.accept(
-                        new Way(gene(dam, maternal), gene(sire, paternal), born, 0),
-                        passes(Sex.FEMALE, maternal, born) * passes(Sex.MALE, paternal, born));
-            }
-        }
+        return living(zygotes);
     }
 
     /// The egg and its second polar body are sisters: alike, unless the locus came apart at the
     /// second division. Both have the chromosome that the dam has twice.
-    private void halfClones(int dam, Sex born, BiConsumer<Way, Double> add) {
-        if (born == heterogametic) {
-            return;
+    private List<Way> halfClones(Way dam, List<Sex> sexes) {
+        var clones = new ArrayList<Way>();
+        for (var born : sexes) {
+            if (born != heterogametic) {
+                clones.add(new Way(map.locus(), dam.fromDam, dam.fromSire, born, secondDivision));
+                clones.add(
+                        new Way(
+                                map.locus(),
+                                dam.fromDam,
+                                dam.fromDam,
+                                born,
+                                (1 - secondDivision) / 2));
+                clones.add(
+                        new Way(
+                                map.locus(),
+                                dam.fromSire,
+                                dam.fromSire,
+                                born,
+                                (1 - secondDivision) / 2));
+            }
         }
-        var apart = assumptions.secondDivision();
-        var one = gene(dam, 0);
-        var other = gene(dam, 1);
-        add.accept(new Way(one, other, born, 0), apart);
-        add.accept(new Way(one, one, born, 0), (1 - apart) / 2);
-        add.accept(new Way(other, other, born, 0), (1 - apart) / 2);
+        return living(clones);
+    }
+
+    private List<Way> living(List<Way> zygotes) {
+        return shares(
+                zygotes.stream()
+                        .map(way -> way.times(map.viabilityOf(way.pair).counted().value()))
+                        .toList());
+    }
+
+    static List<Way> shares(List<Way> ways) {
+        var sum = ways.stream().mapToDouble(way -> way.chance).sum();
+        return sum == 0 ? List.of() : ways.stream().map(way -> way.times(1 / sum)).toList();
     }
 
     /// The chance that a parent of the sex passes that one of its genes to young of the sex.
@@ -150,14 +224,6 @@ final class GeneDrop {
         return staysWithItsChromosome ? 1 - r.value() : r.value();
     }
 
-    private Allele gene(int body, int which) {
-        return which == 0 ? fromDam[body] : fromSire[body];
-    }
-
-    private double viability(Genotype.Diploid genotype) {
-        return map.viabilityOf(genotype).counted().value();
-    }
-
     /// At a locus that does not mind the sex, one stands for both.
     private List<Sex> sexes(Body body) {
         return map.locus().isSexLinked() || body.sexes().size() == 1
@@ -165,27 +231,33 @@ final class GeneDrop {
                 : List.of(heterogametic.opposite());
     }
 
-    private void tally(int i, double mass) {
-        var animal = bodies.get(i).animal();
-        if (animal.isEmpty()) {
-            return;
-        }
-        single.computeIfAbsent(animal.get(), _ -> new HashMap<>())
-                .merge(genotype(i), mass, Double::sum);
-        var other = pair.length == 2 && animal.get().equals(pair[1]) ? pair[0] : null;
-        for (var j = 0; j < i && other != null; j++) {
-            if (bodies.get(j).animal().filter(other::equals).isPresent()) {
-                paired.merge(List.of(genotype(j), genotype(i)), mass, Double::sum);
-            }
-        }
+    /// The weight of each genotype of an animal, all others summed over.
+    Map<Genotype, Double> of(AnimalId animal) {
+        var sums = new HashMap<Genotype, Double>();
+        single.get(places(bodies, animal)[0])
+                .forEach((way, sum) -> sums.merge(genotype(way), sum.value, Double::sum));
+        return sums;
     }
 
-    private Genotype genotype(int i) {
-        if (!map.locus().isSexLinked() || sex[i] != heterogametic) {
-            return new Genotype.Diploid(fromDam[i], fromSire[i]);
+    Map<List<Genotype>, Double> together() {
+        var sums = new LinkedHashMap<List<Genotype>, Double>();
+        paired.forEach(
+                (one, others) ->
+                        others.forEach(
+                                (other, sum) ->
+                                        sums.merge(
+                                                List.of(genotype(one), genotype(other)),
+                                                sum.value,
+                                                Double::sum)));
+        return sums;
+    }
+
+    private Genotype genotype(Way way) {
+        if (!map.locus().isSexLinked() || way.sex != heterogametic) {
+            return way.pair;
         }
         return heterogametic == Sex.MALE
-                ? new Genotype.Phased(fromDam[i], fromSire[i])
-                : new Genotype.Phased(fromSire[i], fromDam[i]);
+                ? new Genotype.Phased(way.fromDam, way.fromSire)
+                : new Genotype.Phased(way.fromSire, way.fromDam);
     }
 }

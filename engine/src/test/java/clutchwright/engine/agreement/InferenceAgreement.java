@@ -67,7 +67,9 @@ final class InferenceAgreement {
                     enumeration.of(locus, member.id()),
                     locus + " of " + member.id());
         }
-        agree(chances.together(pair), enumeration.together(locus), locus + " of " + pair);
+        if (!pair.getFirst().equals(pair.getLast())) {
+            agree(chances.together(pair), enumeration.together(locus), locus + " of " + pair);
+        }
     }
 
     private void checkSires() {

@@ -244,12 +244,12 @@ final class PedigreeEnumeration {
     }
 
     Map<Genotype, Double> of(LocusId locus, AnimalId animal) {
-        return shares(locus, drop -> drop.single.getOrDefault(animal, Map.of()));
+        return shares(locus, drop -> drop.of(animal));
     }
 
     /// Of the pair that was asked for at the start.
     Map<List<Genotype>, Double> together(LocusId locus) {
-        return shares(locus, drop -> drop.paired);
+        return shares(locus, GeneDrop::together);
     }
 
     private <T> Map<T, Double> shares(LocusId locus, Function<GeneDrop, Map<T, Double>> part) {
