@@ -1,6 +1,7 @@
 package clutchwright.engine.network;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /// Loopy belief propagation on a core: messages between factors and nodes until they settle.
 ///
@@ -12,7 +13,7 @@ final class Beliefs {
 
     private static final int MOST_SWEEPS = 60;
     private static final int UNDAMPED_SWEEPS = 20;
-    private static final double SETTLED = 1e-7;
+    private static final double SETTLED = 1e-5;
 
     /// Messages are kept above this: a belief must survive division by any of them.
     private static final double LEAST = 1e-40;
@@ -27,7 +28,8 @@ final class Beliefs {
     /// For each node its weights times all its messages, largest entry one.
     final double[][] beliefs;
 
-    private final double[][] cavities = new double[8][];
+    private final double[] @Nullable [] cavities = new double[64][];
+    private double[] outgoing = new double[0];
     private double moved;
 
     /// @param weights of each node's states
@@ -36,7 +38,7 @@ final class Beliefs {
         beliefs = new double[weights.length][];
         for (var node = 0; node < beliefs.length; node++) {
             beliefs[node] = weights[node].clone();
-            clamp(beliefs[node], LEAST_BELIEF);
+            clamp(beliefs[node], beliefs[node].length, LEAST_BELIEF);
         }
         messages = new double[core.factors.size()][][];
         for (var f = 0; f < messages.length; f++) {
@@ -90,34 +92,46 @@ final class Beliefs {
     private void send(int f, double kept) {
         var factor = core.factors.get(f);
         var nodes = factor.nodes;
+        var sent = messages[f];
         for (var place = 0; place < nodes.length; place++) {
             var belief = beliefs[nodes[place]];
-            var cavity = new double[belief.length];
-            for (var s = 0; s < cavity.length; s++) {
-                cavity[s] = belief[s] / messages[f][place][s];
+            var message = sent[place];
+            var cavity = cavity(place, belief.length);
+            for (var s = 0; s < belief.length; s++) {
+                cavity[s] = belief[s] / message[s];
             }
-            cavities[place] = cavity;
         }
         for (var place = 0; place < nodes.length; place++) {
             var message = outgoing(factor, place);
-            clamp(message, LEAST);
-            var before = messages[f][place];
+            clamp(message, factor.sizes[place], LEAST);
+            var before = sent[place];
             var belief = beliefs[nodes[place]];
-            for (var s = 0; s < message.length; s++) {
+            for (var s = 0; s < belief.length; s++) {
                 moved = Math.max(moved, Math.abs(message[s] - before[s]));
-                message[s] = kept * before[s] + (1 - kept) * message[s];
-                belief[s] = cavities[place][s] * message[s];
+                before[s] = kept * before[s] + (1 - kept) * message[s];
+                belief[s] = cavities[place][s] * before[s];
             }
-            clamp(belief, LEAST_BELIEF);
-            messages[f][place] = message;
+            clamp(belief, belief.length, LEAST_BELIEF);
         }
+    }
+
+    /// Room that is used again and again: messages are sent by the million.
+    private double[] cavity(int place, int size) {
+        if (cavities[place] == null || cavities[place].length < size) {
+            cavities[place] = new double[size];
+        }
+        return cavities[place];
     }
 
     private double[] outgoing(Core.Factor factor, int place) {
         var sizes = factor.sizes;
-        var message = new double[sizes[place]];
+        if (outgoing.length < sizes[place]) {
+            outgoing = new double[sizes[place]];
+        }
+        var message = outgoing;
+        Arrays.fill(message, 0, sizes[place], 0);
         switch (sizes.length) {
-            case 1 -> System.arraycopy(factor.cells, 0, message, 0, message.length);
+            case 1 -> System.arraycopy(factor.cells, 0, message, 0, sizes[0]);
             case 2 -> ofPair(factor, place, message);
             case 3 -> ofThree(factor, place, message);
             default -> ofMany(factor, place, message);
@@ -182,13 +196,14 @@ final class Beliefs {
     }
 
     /// Brings the largest entry to one, and none below the least.
-    private static void clamp(double[] entries, double least) {
+    private static void clamp(double[] entries, int size, double least) {
         var largest = 0.0;
-        for (var entry : entries) {
-            largest = Math.max(largest, entry);
+        for (var i = 0; i < size; i++) {
+            largest = Math.max(largest, entries[i]);
         }
-        for (var i = 0; i < entries.length; i++) {
-            entries[i] = largest > 0 ? Math.max(entries[i] / largest, least) : 1;
+        var scale = 1 / largest;
+        for (var i = 0; i < size; i++) {
+            entries[i] = largest > 0 ? Math.max(entries[i] * scale, least) : 1;
         }
     }
 }

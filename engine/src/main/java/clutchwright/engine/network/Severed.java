@@ -2,6 +2,7 @@ package clutchwright.engine.network;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 
 /// A core with some nodes cut apart: each of a cut node's groups of factors gets a copy of the
@@ -28,11 +29,20 @@ final class Severed {
 
     private final double[][] wholeWeights;
 
+    /// While groups are looked for: the node for which another was last met, and in which
+    /// factor.
+    private final int[] lastNode;
+
+    private final int[] lastFactor;
+
     /// @param most the doubt up to which a node is cut
     Severed(Core whole, double[][] wholeWeights, Beliefs beliefs, double most) {
         this.whole = whole;
         this.wholeWeights = wholeWeights;
         var n = wholeWeights.length;
+        lastNode = new int[n];
+        lastFactor = new int[n];
+        Arrays.fill(lastNode, -1);
         var at = factorsOf(whole, n);
         copies = new int[n][];
         var copyAt = new int[whole.factors.size()][];
@@ -58,6 +68,8 @@ final class Severed {
     private Severed(Core whole, double[][] wholeWeights) {
         this.whole = whole;
         this.wholeWeights = wholeWeights;
+        lastNode = new int[0];
+        lastFactor = new int[0];
         core = whole;
         weights = wholeWeights;
         copies = new int[wholeWeights.length][];
@@ -106,26 +118,32 @@ final class Severed {
 
     /// Factors of a node that share another node belong together: a couple and all its young.
     private List<List<Integer>> groups(int node, int[] factors) {
-        var groups = new ArrayList<List<Integer>>();
-        var shared = new ArrayList<List<Integer>>();
-        for (var f : factors) {
-            var others =
-                    new ArrayList<>(
-                            Arrays.stream(whole.factors.get(f).nodes)
-                                    .filter(other -> other != node)
-                                    .boxed()
-                                    .toList());
-            var group = new ArrayList<>(List.of(f));
-            for (var g = groups.size() - 1; g >= 0; g--) {
-                if (shared.get(g).stream().anyMatch(others::contains)) {
-                    group.addAll(groups.remove(g));
-                    others.addAll(shared.remove(g));
+        var roots = new int[factors.length];
+        for (var i = 0; i < factors.length; i++) {
+            roots[i] = i;
+            for (var other : whole.factors.get(factors[i]).nodes) {
+                if (other != node) {
+                    if (lastNode[other] == node) {
+                        roots[rootOf(roots, i)] = rootOf(roots, lastFactor[other]);
+                    }
+                    lastNode[other] = node;
+                    lastFactor[other] = i;
                 }
             }
-            groups.add(group);
-            shared.add(others);
         }
-        return groups;
+        var groups = new LinkedHashMap<Integer, List<Integer>>();
+        for (var i = 0; i < factors.length; i++) {
+            groups.computeIfAbsent(rootOf(roots, i), _ -> new ArrayList<>()).add(factors[i]);
+        }
+        return List.copyOf(groups.values());
+    }
+
+    private static int rootOf(int[] roots, int place) {
+        var root = place;
+        while (roots[root] != root) {
+            root = roots[root];
+        }
+        return root;
     }
 
     private static int[][] factorsOf(Core core, int nodes) {
@@ -236,8 +254,8 @@ final class Severed {
         return product;
     }
 
-    /// Brings the largest entry to one and the others to no less than the least: what is as good as
-    /// impossible must not become impossible by rounding.
+    /// Brings the largest entry to one and the others to no less than the least: what is as
+    /// good as impossible must not become impossible by rounding.
     private static void raise(double[] entries, double least) {
         var largest = Blocks.largest(entries);
         for (var i = 0; i < entries.length; i++) {

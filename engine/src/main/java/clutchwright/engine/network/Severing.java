@@ -13,7 +13,12 @@ final class Severing {
     private static final double[] DOUBTS = {0.002, 0.006, 0.02, 0.1, 0.3, 1};
 
     private static final int FIRST = 2;
-    private static final int MOST_ROUNDS = 6;
+    private static final int MOST_ROUNDS = 2;
+
+    /// Operations from which on it is worth looking for a finer cut; the copies' agreeing makes
+    /// up for most of what the first loses.
+    private static final long THOROUGH = 1L << 26;
+
     private static final double SETTLED = 1e-4;
 
     /// How much more than is affordable the first look at an order may cost, for a longer look
@@ -96,7 +101,7 @@ final class Severing {
             }
             return found;
         }
-        for (var i = FIRST - 1; i >= 0; i--) {
+        for (var i = FIRST - 1; i >= 0 && limits.operations() >= THOROUGH; i--) {
             var finer = attempt(core, weights, beliefs, i);
             if (finer.isEmpty()) {
                 return found;
@@ -199,7 +204,7 @@ final class Severing {
         var furthest = 0.0;
         for (var node = 0; node < core.variables.length; node++) {
             var v = core.variables[node];
-            errors[v] = beliefs.distance(node, chances[v]);
+            errors[v] = beliefs.distance(node, chances[v]) / 2;
             furthest = Math.max(furthest, errors[v]);
         }
         for (var node = 0; node < core.variables.length; node++) {
