@@ -27,6 +27,10 @@ public final class LocusChances {
     /// Chances below this are left out: they are rounding, or as good as.
     static final double LEAST = 1e-12;
 
+    /// Each genotype of an animal that others are to be judged together with costs a solution of
+    /// its own: those of a series that are only there at the background are left out.
+    private static final double LEAST_TOGETHER = 1e-9;
+
     private final CollectionRecords records;
     private final Kin kin;
     private final LocusNetwork network;
@@ -145,7 +149,8 @@ public final class LocusChances {
     }
 
     /// The chances of an animal's genotype together with those of each of some others, by the
-    /// other: pairs of genotypes, the animal's first. Worked out for all of them at once.
+    /// other: pairs of genotypes, the animal's first. Worked out for all of them at once;
+    /// genotypes of the animal below 1e-9 are left out and the rest sum to one.
     ///
     /// @param others not the animal itself
     /// @throws IllegalArgumentException if one is not in the pedigree
@@ -158,20 +163,31 @@ public final class LocusChances {
         var all = new LinkedHashMap<AnimalId, SequencedMap<List<Genotype>, Double>>();
         others.forEach(other -> all.put(other, new LinkedHashMap<>()));
         var states = network.shape.states(kin.builds[number]);
+        var whole = 0.0;
         for (var s = 0; s < states.size(); s++) {
             var chance = solved.chance(number, s);
-            if (chance > 0 && given(number, s) instanceof Solution.Solved given) {
+            whole += chance >= LEAST_TOGETHER ? chance : 0;
+        }
+        for (var s = 0; s < states.size(); s++) {
+            var chance = solved.chance(number, s);
+            if (chance >= LEAST_TOGETHER) {
                 var genotype = states.get(s).genotype();
-                all.forEach((other, joint) -> add(joint, genotype, chance, other, given));
+                var share = chance / whole;
+                var given = given(number, s);
+                all.forEach((other, joint) -> add(joint, genotype, share, other, given));
             }
         }
         return Collections.unmodifiableMap(all);
     }
 
-    private Solution given(int number, int state) {
+    /// Of the others, if the animal were in that state.
+    private Solution.Solved given(int number, int state) {
         var only = new double[network.shape.states(kin.builds[number]).size()];
         only[state] = 1;
-        return solved.with(Change.weigh(number, only));
+        if (solved.with(Change.weigh(number, only)) instanceof Solution.Solved given) {
+            return given;
+        }
+        throw new IllegalStateException("no answer at " + locus() + " given a possible genotype");
     }
 
     private void add(

@@ -39,7 +39,7 @@ public final class TestMating {
                     .thenComparingLong(mating -> mating.mate.value());
 
     /// Sums of a few doubles; what is nearer than that is equal.
-    private static final double ROUNDING = 1e-12;
+    static final double ROUNDING = 1e-12;
 
     private final AnimalId mate;
     private final SequencedSet<Phenotype> telling;
@@ -77,9 +77,10 @@ public final class TestMating {
         this.mate = mate;
         this.telling = Collections.unmodifiableSequencedSet(new LinkedHashSet<>(telling));
         this.cases = cases;
-        doubtful = worked(DOUBTFUL);
-        unlikely = worked(UNLIKELY);
-        ruledOut = worked(RULED_OUT);
+        var needed = new Countdown(cases).hatchlingsUntil(DOUBTFUL, UNLIKELY, RULED_OUT);
+        doubtful = needed.get(0);
+        unlikely = needed.get(1);
+        ruledOut = needed.get(2);
         usualBits = bits(USUAL_CLUTCH);
     }
 
@@ -90,10 +91,17 @@ public final class TestMating {
         for (var one : cases) {
             chances.merge(new Kind(one.carries(), one.tells()), one.chance(), Double::sum);
         }
-        var sum = chances.values().stream().mapToDouble(Double::doubleValue).sum();
+        var all = new double[2];
+        chances.forEach((kind, chance) -> all[kind.carries() ? 1 : 0] += chance);
         var merged = new ArrayList<Case>();
         chances.forEach(
-                (kind, chance) -> merged.add(new Case(kind.carries(), chance / sum, kind.tells())));
+                (kind, chance) -> {
+                    // Beside those like it that is rounding, and there are hundreds in a series.
+                    if (chance > ROUNDING * all[kind.carries() ? 1 : 0]) {
+                        var share = chance / (all[0] + all[1]);
+                        merged.add(new Case(kind.carries(), share, kind.tells()));
+                    }
+                });
         return new TestMating(mate, telling, List.copyOf(merged));
     }
 
@@ -145,7 +153,9 @@ public final class TestMating {
         if (chance == UNLIKELY) {
             return unlikely;
         }
-        return chance == RULED_OUT ? ruledOut : worked(chance);
+        return chance == RULED_OUT
+                ? ruledOut
+                : new Countdown(cases).hatchlingsUntil(chance).getFirst();
     }
 
     /// What the chance comes to after ever more hatchlings without the trait: above zero where
@@ -182,7 +192,20 @@ public final class TestMating {
     /// @param chance above zero, below one
     public OptionalInt neededToDetect(double chance) {
         var least = chance * (1 - ROUNDING);
-        return first(true, hatchlings -> detection(hatchlings).orElse(0) >= least);
+        if (detection(MOST_HATCHLINGS).orElse(0) < least) {
+            return OptionalInt.empty();
+        }
+        var low = 0;
+        var high = MOST_HATCHLINGS;
+        while (low < high) {
+            var middle = (low + high) / 2;
+            if (detection(middle).orElse(0) >= least) {
+                high = middle;
+            } else {
+                low = middle + 1;
+            }
+        }
+        return OptionalInt.of(low);
     }
 
     /// What a clutch of that size is expected to tell of whether it carries the allele: the
@@ -213,49 +236,6 @@ public final class TestMating {
 
     private static double term(double both, double prior, double found) {
         return both > 0 ? both * Math.log(both / (prior * found)) : 0;
-    }
-
-    private OptionalInt worked(double chance) {
-        var most = chance * (1 + ROUNDING);
-        return first(onlyFalls(), hatchlings -> chanceAfter(0, hatchlings).orElse(1) <= most);
-    }
-
-    /// Whether each hatchling without the trait lowers the chance whatever came before: no case
-    /// without the allele brings the trait out more often than any with it.
-    private boolean onlyFalls() {
-        var without = cases.stream().filter(one -> !one.carries()).mapToDouble(Case::tells).max();
-        var with = cases.stream().filter(Case::carries).mapToDouble(Case::tells).min();
-        return with.orElse(1) + ROUNDING >= without.orElse(0);
-    }
-
-    private interface Enough {
-        boolean after(int hatchlings);
-    }
-
-    /// @param stays whether what is enough once stays so: then the middle is tried, not each
-    private static OptionalInt first(boolean stays, Enough enough) {
-        if (!stays) {
-            for (var n = 0; n <= MOST_HATCHLINGS; n++) {
-                if (enough.after(n)) {
-                    return OptionalInt.of(n);
-                }
-            }
-            return OptionalInt.empty();
-        }
-        if (!enough.after(MOST_HATCHLINGS)) {
-            return OptionalInt.empty();
-        }
-        var low = 0;
-        var high = MOST_HATCHLINGS;
-        while (low < high) {
-            var middle = (low + high) / 2;
-            if (enough.after(middle)) {
-                high = middle;
-            } else {
-                low = middle + 1;
-            }
-        }
-        return OptionalInt.of(low);
     }
 
     private static double sum(List<Case> some) {
