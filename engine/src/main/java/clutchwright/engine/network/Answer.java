@@ -2,40 +2,28 @@ package clutchwright.engine.network;
 
 import java.util.Arrays;
 
-/// The exact chances that a clique tree gave.
+/// The chances that came of a clique tree.
 final class Answer implements Solution.Solved {
+
+    /// Everything is exact.
+    static final double[] NO_ERRORS = new double[0];
 
     private final FactorNetwork network;
     private final Domains domains;
-    private final Limits limits;
+    private final Way way;
     private final double logTotal;
-
-    /// Over the possible states of each variable that has a choice.
-    private final double[][] chances;
-
+    private final RimChances chances;
+    private final double[] errors;
     private final Quality quality;
 
-    /// Of each variable; empty where all is exact.
-    private final double[] errors;
-
-    Answer(Reduction reduction, Limits limits, double logTotal, double[][] chances) {
-        this(reduction, limits, logTotal, chances, new Quality.Exact(), new double[0]);
-    }
-
-    Answer(
-            Reduction reduction,
-            Limits limits,
-            double logTotal,
-            double[][] chances,
-            Quality quality,
-            double... errors) {
-        this.quality = quality;
-        this.errors = errors;
-        network = reduction.network;
-        domains = reduction.domains;
-        this.limits = limits;
-        this.logTotal = logTotal;
+    Answer(Way way, RimChances chances, double logTotal, double[] errors, Quality quality) {
+        network = chances.reduction.network;
+        domains = chances.reduction.domains;
+        this.way = way;
         this.chances = chances;
+        this.logTotal = logTotal;
+        this.errors = errors;
+        this.quality = quality;
     }
 
     @Override
@@ -52,7 +40,7 @@ final class Answer implements Solution.Solved {
         if (domains.isSettled(variable)) {
             return place == 0 ? 1 : 0;
         }
-        return place < 0 ? 0 : chances[variable][place];
+        return place < 0 ? 0 : chances.of(variable)[place];
     }
 
     @Override
@@ -66,17 +54,23 @@ final class Answer implements Solution.Solved {
 
     @Override
     public double[] joint(int... variables) {
-        return quality instanceof Quality.Exact
-                ? Solving.joint(network, limits, variables)
-                : Severing.joint(network, limits, variables);
+        var cells = 1;
+        for (var v : variables) {
+            cells = Math.multiplyExact(cells, network.states(v));
+        }
+        // A tie that weighs nothing keeps them together.
+        var even = new double[cells];
+        Arrays.fill(even, 1);
+        var asking = Changed.builder(network).tie(even, variables).build();
+        if (way.solve(asking, network.ties(), Stop.never()) instanceof Answer answer) {
+            return answer.chances.kept(cells, variables);
+        }
+        throw new IllegalStateException(variables.length + " variables together pass the limits");
     }
 
     @Override
     public Solution with(Change... changes) {
-        var changed = Changed.of(network, changes);
-        return quality instanceof Quality.Exact
-                ? JunctionTree.solve(changed, limits)
-                : EdgeDeletion.solve(changed, limits, Stop.never());
+        return way.solve(Changed.of(network, changes), Way.NONE, Stop.never());
     }
 
     @Override
@@ -91,6 +85,6 @@ final class Answer implements Solution.Solved {
 
     @Override
     public String toString() {
-        return "log total " + logTotal + " of " + Arrays.toString(chances);
+        return "log total " + logTotal + ", " + quality;
     }
 }

@@ -14,7 +14,8 @@ public sealed interface Change {
         return new Reweigh(variable, weights);
     }
 
-    /// A new variable that is tied by one table to some that are there; it gets the next number.
+    /// A new variable that is tied by one table to some that are there; it gets the next
+    /// number.
     ///
     /// @param weights of the new variable's states
     /// @param table   row by row, the new variable last

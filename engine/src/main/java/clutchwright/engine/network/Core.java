@@ -34,6 +34,14 @@ final class Core {
         /// Whether the chances of its nodes' states together are asked for.
         boolean asked;
 
+        /// The same table over copies of some of the nodes.
+        Factor(int[] nodes, Factor like) {
+            this.nodes = nodes;
+            sizes = like.sizes;
+            cells = like.cells;
+            asked = like.asked;
+        }
+
         Factor(int[] nodes, int[] sizes) {
             this.nodes = nodes;
             this.sizes = sizes;
@@ -43,17 +51,6 @@ final class Core {
             }
             this.cells = new double[cells];
             Arrays.fill(this.cells, 1);
-        }
-
-        private Factor(Factor of, int[] nodes) {
-            this.nodes = nodes;
-            sizes = of.sizes;
-            cells = of.cells;
-            asked = of.asked;
-        }
-
-        private Factor at(int... others) {
-            return Arrays.equals(others, nodes) ? this : new Factor(this, others);
         }
     }
 
@@ -90,21 +87,12 @@ final class Core {
         }
     }
 
-    private Core(Core of, int[] sizes, int[][] scopes) {
-        variables = of.variables;
-        nodes = of.nodes;
-        factorOf = of.factorOf;
+    /// Nodes to which factors are to be added.
+    Core(int... sizes) {
         this.sizes = sizes;
-        for (var f = 0; f < scopes.length; f++) {
-            factors.add(of.factors.get(f).at(scopes[f]));
-        }
-    }
-
-    /// The same factors over other nodes.
-    ///
-    /// @param scopes for each factor its nodes
-    Core with(int[] otherSizes, int[][] scopes) {
-        return new Core(this, otherSizes, scopes);
+        variables = new int[0];
+        nodes = new int[0];
+        factorOf = new int[0];
     }
 
     private int factorOf(Reduction reduction, int tie) {

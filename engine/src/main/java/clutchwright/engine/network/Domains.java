@@ -84,8 +84,8 @@ final class Domains {
                 return Optional.of(new Where.AtVariable(v));
             }
         }
-        // Up and down, since a sweep carries news only one way. What is not struck out in a few
-        // sweeps stays: it costs time, not truth.
+        // Up and down, since a sweep carries news only one way. What is not struck out in a
+        // few sweeps stays: it costs time, not truth.
         var changed = true;
         for (var sweep = 0; sweep < SWEEPS && changed; sweep++) {
             changed = false;

@@ -3,6 +3,7 @@ package clutchwright.engine.network;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /// A table over the possible states of a few variables, the same for all ties alike.
 final class Kind {
@@ -28,7 +29,7 @@ final class Kind {
     /// The factor of one variable, if the table is a product of it and a table of the others:
     /// then the tie does not tie it.
     ///
-    /// @return the factor, its largest cell one; empty if the table is no such product
+    /// @return the factor, one at the largest cell; empty if the table is no such product
     double[] factorOf(int place) {
         var size = sizes[place];
         var inner = stride(place);
@@ -138,7 +139,7 @@ final class Kind {
     /// The states that a mask allows.
     static int[] possible(int states, long mask) {
         if (states > Long.SIZE) {
-            return java.util.stream.IntStream.range(0, states).toArray();
+            return IntStream.range(0, states).toArray();
         }
         var possible = new int[Long.bitCount(mask)];
         var rest = mask;

@@ -11,6 +11,9 @@ final class Kinds {
     /// Weights that only one variable has; nothing about them is remembered.
     static final int OWN = -1;
 
+    private static final Split NOT_YET =
+            new Split(List.of(), new Kind(-1, new int[0], new double[0], 0));
+
     private final FactorNetwork network;
     private final List<Kind> kinds = new ArrayList<>();
     private final List<double[]> weights = new ArrayList<>();
@@ -114,9 +117,6 @@ final class Kinds {
     double[] weights(int weightKind) {
         return weights.get(weightKind);
     }
-
-    private static final Split NOT_YET =
-            new Split(List.of(), new Kind(-1, new int[0], new double[0], 0));
 
     private Kind add(Kind kind) {
         kinds.add(kind);

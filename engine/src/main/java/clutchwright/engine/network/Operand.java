@@ -85,7 +85,8 @@ final class Operand {
         return blocks[state];
     }
 
-    /// A block that gathers what is to be summed into the cells where the outer variables stand.
+    /// A block that gathers what is to be summed into the cells where the outer variables
+    /// stand.
     double[] gathering(int state) {
         if (blocksOffset != offset) {
             bringIn();
@@ -109,7 +110,8 @@ final class Operand {
         }
     }
 
-    /// Multiplies the cells into blocks that hold all of the clique that this operand knows of.
+    /// Multiplies the cells into blocks that hold all of the clique that this operand knows
+    /// of.
     void multiplyInto(double[][] product) {
         for (var own = 0; own < product.length; own++) {
             var base = own * strides[0];

@@ -6,8 +6,8 @@ import java.util.SplittableRandom;
 /// Looks for an order of elimination whose cliques are small.
 ///
 /// Greedy elimination by several measures, then again with noise on the measure and the best
-/// kept; a run is given up when it costs more than the best. Work is counted in steps, not by a
-/// clock, so that the same network always gets the same order.
+/// kept; a run is given up when it costs more than the best. Work is counted in steps, not by
+/// a clock, so that the same network always gets the same order.
 final class OrderSearch {
 
     /// What a greedy elimination keeps small.
@@ -21,6 +21,7 @@ final class OrderSearch {
     }
 
     private static final Measure[] MEASURES = Measure.values();
+    private static final double[] NOISE = {0.1, 0.3, 0.6, 1.0};
 
     private final int nodes;
     private final int words;
@@ -29,7 +30,6 @@ final class OrderSearch {
 
     /// One run's state.
     private final long[] near;
-    private final int[] degree;
     private final double[] fill;
     private final double[] weight;
     private final double[] score;
@@ -40,6 +40,8 @@ final class OrderSearch {
     private int[] best = new int[0];
     private double bestCost = Double.POSITIVE_INFINITY;
     private double bestWidth;
+    private Measure bestRun = Measure.FILL;
+    private final SplittableRandom random;
     private long steps;
 
     /// @param rows     a row of bits a node: its neighbours
@@ -49,8 +51,8 @@ final class OrderSearch {
         this.rows = rows;
         this.logSizes = logSizes;
         words = (nodes + 63) >> 6;
+        random = new SplittableRandom(nodes);
         near = new long[rows.length];
-        degree = new int[nodes];
         fill = new double[nodes];
         weight = new double[nodes];
         score = new double[nodes];
@@ -77,6 +79,20 @@ final class OrderSearch {
         return steps;
     }
 
+    /// One run, whatever it costs.
+    void first() {
+        run(Measure.FILL, 0);
+    }
+
+    /// One run, given up when it costs more than so many cells.
+    void look(double mostCells) {
+        bestCost = mostCells;
+        run(Measure.FILL, 0);
+        if (best.length < nodes) {
+            bestCost = Double.POSITIVE_INFINITY;
+        }
+    }
+
     /// Goes on until looking has taken its share of what eliminating will take.
     ///
     /// @param mostSteps not to be passed by much
@@ -84,36 +100,22 @@ final class OrderSearch {
     void search(long mostSteps, double share) {
         for (var measure : MEASURES) {
             if (best.length == 0 || steps < Math.min((double) mostSteps, share * bestCost)) {
-                run(measure, 0, new SplittableRandom(0));
+                run(measure, 0);
             }
         }
-        var random = new SplittableRandom(nodes);
         var bestMeasure = bestRun;
         for (var i = 0; steps < Math.min((double) mostSteps, share * bestCost); i++) {
             var measure = i % 4 == 3 ? MEASURES[i / 4 % MEASURES.length] : bestMeasure;
-            run(measure, NOISE[i % NOISE.length], random);
+            run(measure, NOISE[i % NOISE.length]);
         }
     }
 
-    /// One greedy elimination, given up where it costs more.
-    ///
-    /// @return whether it ended
-    boolean glance(double mostCells) {
-        bestCost = mostCells;
-        run(Measure.FILL, 0, new SplittableRandom(0));
-        return best.length == nodes;
-    }
-
-    private static final double[] NOISE = {0.1, 0.3, 0.6, 1.0};
-
-    private Measure bestRun = Measure.FILL;
-
-    private void run(Measure measure, double noise, SplittableRandom random) {
+    private void run(Measure measure, double noise) {
         System.arraycopy(rows, 0, near, 0, rows.length);
         for (var v = 0; v < nodes; v++) {
             active[v] = v;
             refresh(v);
-            score[v] = score(v, measure, noise, random);
+            score[v] = score(v, measure, noise);
         }
         var left = nodes;
         var cost = 0.0;
@@ -137,7 +139,7 @@ final class OrderSearch {
                 var u = active[j];
                 if (stale[u]) {
                     stale[u] = false;
-                    score[u] = score(u, measure, noise, random);
+                    score[u] = score(u, measure, noise);
                 }
             }
         }
@@ -147,7 +149,7 @@ final class OrderSearch {
         bestRun = measure;
     }
 
-    private double score(int v, Measure measure, double noise, SplittableRandom random) {
+    private double score(int v, Measure measure, double noise) {
         var plain =
                 switch (measure) {
                     case FILL -> fill[v] + 1e-3 * weight[v];
@@ -229,7 +231,6 @@ final class OrderSearch {
             }
         }
         steps += (long) (count + 1) * words;
-        degree[v] = count;
         weight[v] = clique;
         fill[v] = ((double) count * (count - 1) - tied) / 2;
         stale[v] = true;

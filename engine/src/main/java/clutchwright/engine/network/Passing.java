@@ -1,6 +1,7 @@
 package clutchwright.engine.network;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /// Messages up a clique tree, and down again.
@@ -18,15 +19,16 @@ final class Passing {
     /// The chances of the factors that are asked for, over their cells.
     final double[][] asked;
 
-    private final Scaled total;
+    private final Scaled total = new Scaled();
 
-    /// @param weights of each node's states, by position
-    /// @param total   gets the weight of all combinations
-    Passing(Core core, CliqueTree tree, double[][] weights, Scaled total) {
+    /// @param weights of each node's states, by node
+    Passing(Core core, CliqueTree tree, double[][] weights) {
         this.core = core;
         this.tree = tree;
-        this.weights = weights;
-        this.total = total;
+        this.weights = new double[tree.length()][];
+        for (var i = 0; i < weights.length; i++) {
+            this.weights[tree.positions[i]] = weights[i];
+        }
         up = new double[tree.length()][];
         down = new double[tree.length()][];
         chances = new double[tree.length()][];
@@ -53,6 +55,11 @@ final class Passing {
             sendDown(i);
         }
         return true;
+    }
+
+    /// The logarithm of the weight of all combinations.
+    double logTotal() {
+        return total.log();
     }
 
     private void sendUp(int i) {
@@ -115,7 +122,7 @@ final class Passing {
     }
 
     private int[] rest(int child) {
-        return java.util.Arrays.copyOfRange(tree.scopes[child], 1, tree.scopes[child].length);
+        return Arrays.copyOfRange(tree.scopes[child], 1, tree.scopes[child].length);
     }
 
     private int[] sizes(int... scope) {

@@ -19,8 +19,8 @@ final class Reduction {
     /// How many live ties a variable has.
     final int[] degree;
 
-    /// The weights of each variable with a choice: their kind, and the weights themselves where
-    /// they are the variable's own.
+    /// The weights of each variable with a choice: their kind, and the weights themselves
+    /// where they are the variable's own.
     final int[] weightKinds;
 
     final double[][] ownWeights;
@@ -74,7 +74,8 @@ final class Reduction {
         }
     }
 
-    /// @param kept a tie that stays as it is, with all its variables; the number of ties if none
+    /// @param kept a tie that stays as it is, with all its variables; the number of ties if
+    ///     none
     Reduction(FactorNetwork network, Domains domains, int kept) {
         this.network = network;
         this.domains = domains;
@@ -105,8 +106,19 @@ final class Reduction {
         return keptLive < live;
     }
 
-    boolean isAtRim(int variable) {
-        return atRim[variable];
+    /// The chances of the variables that nothing ties; the others' places are empty. To be
+    /// asked once: their weights go to those of all that is gone.
+    double[][] chancesOfAlone() {
+        var chances = new double[degree.length][];
+        for (var v = 0; v < chances.length; v++) {
+            if (degree[v] == 0 && !atRim[v] && !domains.isSettled(v)) {
+                chances[v] = weights(v).clone();
+                var sum = Blocks.sum(chances[v]);
+                gone.times(sum);
+                Blocks.scale(chances[v], 1 / sum);
+            }
+        }
+        return chances;
     }
 
     private void weigh() {

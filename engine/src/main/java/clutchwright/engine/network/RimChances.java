@@ -1,52 +1,53 @@
 package clutchwright.engine.network;
 
-/// The chances of what is not in the core: variables tied to nothing, and those summed out at
-/// the rim, from the chances of the variables they were tied to.
+/// The chances of the variables summed out at the rim, from the chances of those they were
+/// tied to.
 final class RimChances {
 
-    private final Reduction reduction;
+    final Reduction reduction;
     private final double[][] chances;
 
-    /// For each live tie the chances of its variables' states together, as far as they are in it
-    /// again.
+    /// For each live tie the chances of its variables' states together, as far as they are in
+    /// it again.
     private final double[][] together;
 
-    RimChances(Reduction reduction, Core core, Passing passing, double[][] chances) {
+    RimChances(Reduction reduction, Core core, double[][] askedFactors, double[][] chances) {
         this.reduction = reduction;
         this.chances = chances;
         together = new double[reduction.live][];
         for (var tie = 0; tie < reduction.live; tie++) {
             if (reduction.arity[tie] > 0) {
                 var number = core.factorOf[tie];
-                var asked = passing.asked[number];
+                var asked = askedFactors[number];
                 if (asked.length > 0) {
                     var places = core.placesOf(core.factors.get(number), reduction, tie);
                     together[tie] = places.length == 0 ? asked : permuted(asked, places);
                 }
             }
         }
-    }
-
-    /// The logarithm of the weight of everything, with the variables that nothing ties any more.
-    double logOfAlone() {
-        for (var v = 0; v < chances.length; v++) {
-            if (chances[v] == null
-                    && reduction.degree[v] == 0
-                    && !reduction.domains.isSettled(v)
-                    && !reduction.isAtRim(v)) {
-                chances[v] = reduction.weights(v).clone();
-                var sum = Blocks.sum(chances[v]);
-                reduction.gone.times(sum);
-                Blocks.scale(chances[v], 1 / sum);
-            }
-        }
-        return reduction.gone.log();
-    }
-
-    void answer() {
         for (var i = reduction.rim.size() - 1; i >= 0; i--) {
             answer(reduction.rim.get(i));
         }
+    }
+
+    /// Over the possible states of a variable that has a choice.
+    double[] of(int variable) {
+        return chances[variable];
+    }
+
+    /// How far each variable's chances are from others at most; both have the same reduction.
+    double[] differences(RimChances that) {
+        var differences = new double[chances.length];
+        for (var v = 0; v < differences.length; v++) {
+            if (!reduction.domains.isSettled(v)) {
+                for (var s = 0; s < chances[v].length; s++) {
+                    differences[v] =
+                            Math.max(
+                                    differences[v], Math.abs(chances[v][s] - that.chances[v][s]));
+                }
+            }
+        }
+        return differences;
     }
 
     /// The chances of the kept tie's variables' states together.

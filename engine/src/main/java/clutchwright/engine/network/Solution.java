@@ -6,8 +6,8 @@ public sealed interface Solution {
     /// The chances of all variables.
     non-sealed interface Solved extends Solution {
 
-        /// Natural logarithm of the sum, over all combinations of states, of the product of all
-        /// weights.
+        /// Natural logarithm of the sum, over all combinations of states, of the product of
+        /// all weights.
         double logTotal();
 
         /// The chance of one state, between 0 and 1.
@@ -50,7 +50,8 @@ public sealed interface Solution {
         /// No state of this variable was left.
         record AtVariable(int variable) implements Where {}
 
-        /// No combination of this tie was left; ties are numbered in the order they were added.
+        /// No combination of this tie was left; ties are numbered in the order they were
+        /// added.
         record AtTie(int tie) implements Where {}
 
         /// Only several together show it.

@@ -1,6 +1,7 @@
 package clutchwright.engine.network;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /// One walk through all cells of one clique: its product is never held, only blocks of it.
@@ -14,13 +15,17 @@ final class Sweep {
     private final int firstInner;
     private final int block;
 
-    /// The product of all operands without outer variables, a block a state of the own variable.
+    /// The product of all operands without outer variables, a block a state of the own
+    /// variable.
     private final double[][] still;
 
     private final List<Operand> moving = new ArrayList<>();
 
     /// How many times the still product was divided, as a logarithm.
     private double logStill;
+
+    /// Where the outer variables stand.
+    private int[] outer = new int[0];
 
     /// @param weights of the clique's own variable
     Sweep(int[] scope, int[] dims, double[] weights) {
@@ -36,7 +41,7 @@ final class Sweep {
         block = cells;
         still = new double[dims[0]][block];
         for (var own = 0; own < still.length; own++) {
-            java.util.Arrays.fill(still[own], weights[own]);
+            Arrays.fill(still[own], weights[own]);
         }
     }
 
@@ -82,7 +87,7 @@ final class Sweep {
 
     /// Sums the clique's chances into other tables.
     ///
-    /// @param from    what all the rest of the network says, a cell a combination of all but the
+    /// @param from what all the rest of the network says, a cell a combination of all but the
     ///                own variable
     /// @param own     gets the own variable's chances, not yet brought to a sum of one
     /// @param targets zeros
@@ -158,8 +163,6 @@ final class Sweep {
             }
         }
     }
-
-    private int[] outer = new int[0];
 
     private void start() {
         outer = new int[firstInner];

@@ -2,8 +2,8 @@
 /// [clutchwright.engine.network.JunctionTree].
 ///
 /// Nothing here knows genetics: a variable has a few states, a table gives each combination of
-/// the states of a few variables a weight, and the chance of a combination of all of them is the
-/// product of its weights over the sum of all products.
+/// the states of a few variables a weight, and the chance of a combination of all of them is
+/// the product of its weights over the sum of all products.
 ///
 /// ```
 /// FactorNetwork = states a variable, weights*, ties*

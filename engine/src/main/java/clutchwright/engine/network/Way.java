@@ -1,0 +1,21 @@
+package clutchwright.engine.network;
+
+/// How a network is solved, and solved again when something is asked or changed.
+interface Way {
+
+    /// No tie is kept.
+    int NONE = Integer.MAX_VALUE;
+
+    /// Solves a network that is reduced already.
+    Solution solve(Reduced reduced, Stop stop);
+
+    /// @param kept a tie whose variables' chances together are asked for, or [#NONE]
+    default Solution solve(FactorNetwork network, int kept, Stop stop) {
+        var domains = new Domains(network);
+        var nowhere = domains.narrow();
+        if (nowhere.isPresent()) {
+            return new Solution.Impossible(nowhere.get());
+        }
+        return solve(new Reduced(network, domains, kept), stop);
+    }
+}
