@@ -1,20 +1,27 @@
 package clutchwright.bench;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 
 /// Runs the measurements whose names are given, or says which there are.
 ///
-/// `./bench cross` runs [CrossBench], all of it.
+/// `./bench cross` runs [CrossBench], all of it; `./bench calibration` writes
+/// [CalibrationPage].
 public final class Bench {
 
     private Bench() {}
 
     @SuppressWarnings("SystemOut")
-    public static void main(String... names) throws RunnerException {
+    public static void main(String... names) throws RunnerException, IOException {
         if (names.length == 0) {
-            System.out.println("Usage: ./bench NAME...   names: cross");
+            System.out.println("Usage: ./bench NAME...   names: cross, collection, calibration");
+            return;
+        }
+        if (names[0].equals("calibration")) {
+            CalibrationPage.write(Path.of("docs"));
             return;
         }
         if (names[0].equals("collection")) {

@@ -21,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SequencedMap;
 import java.util.Set;
 import java.util.SplittableRandom;
 
@@ -46,7 +47,23 @@ final class HouseCollection {
     private final List<Animal> animals = new ArrayList<>();
     private final Map<AnimalId, OwnRecords> own = new HashMap<>();
 
-    private record Animal(int number, Sex sex, int season, int dam, int sire, byte[][] genes) {}
+    private static final class Animal {
+        private final int number;
+        private final Sex sex;
+        private final int season;
+        private final int dam;
+        private final int sire;
+        private final byte[][] genes;
+
+        Animal(int number, Sex sex, int season, int dam, int sire, byte[]... genes) {
+            this.number = number;
+            this.sex = sex;
+            this.season = season;
+            this.dam = dam;
+            this.sire = sire;
+            this.genes = genes;
+        }
+    }
 
     private HouseCollection(int size, int loci, long seed) {
         random = new SplittableRandom(seed);
@@ -65,7 +82,7 @@ final class HouseCollection {
     private List<Founder> founders() {
         var all = new ArrayList<Founder>();
         for (var i = 0; i < FIRST + BOUGHT_A_SEASON * SEASONS; i++) {
-            all.add(new Founder(new byte[model.loci().size()][2], new LinkedHashMap<>()));
+            all.add(new Founder(new byte[model.loci().size()][2]));
         }
         var l = 0;
         for (var map : model.loci().values()) {
@@ -108,7 +125,14 @@ final class HouseCollection {
                 wild.locus(), new OwnRecords.Claim(new Distribution<Genotype>(said), false));
     }
 
-    private record Founder(byte[][] genes, LinkedHashMap<LocusId, OwnRecords.Claim> claims) {}
+    private static final class Founder {
+        private final byte[][] genes;
+        private final SequencedMap<LocusId, OwnRecords.Claim> claims = new LinkedHashMap<>();
+
+        Founder(byte[]... genes) {
+            this.genes = genes;
+        }
+    }
 
     private void breed(int size, List<Founder> founders) {
         var males = new ArrayList<Animal>();
@@ -193,7 +217,7 @@ final class HouseCollection {
             int dam,
             int sire,
             byte[][] genes,
-            LinkedHashMap<LocusId, OwnRecords.Claim> claims) {
+            SequencedMap<LocusId, OwnRecords.Claim> claims) {
         var sex =
                 dam < 0
                         ? random.nextInt(4) == 0 ? Sex.MALE : Sex.FEMALE

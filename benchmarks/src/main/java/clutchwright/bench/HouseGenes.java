@@ -56,7 +56,7 @@ final class HouseGenes {
             LocusId id, Genotype.Diploid pair, boolean oneCopyShows, boolean twoShowMore) {
         var wild = Allele.wildOf(id);
         var copies = 2 - pair.copiesOf(wild);
-        if (copies == 0 || copies == 1 && !oneCopyShows) {
+        if (copies == 0 || (copies == 1 && !oneCopyShows)) {
             return Phenotype.normalOf(id);
         }
         var name = pair.toString().replace("/", " ").replace("+", "").strip();

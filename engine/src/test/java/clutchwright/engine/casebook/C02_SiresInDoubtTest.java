@@ -13,7 +13,7 @@ import clutchwright.engine.probability.Fraction;
 import org.junit.jupiter.api.Test;
 
 /// Two males were with her, and every gene has a say in who it was.
-class C10_SiresInDoubtTest {
+class C02_SiresInDoubtTest {
 
     private static final Assumptions NO_DOUBT = new Assumptions(0, 0);
 
