@@ -11,4 +11,5 @@ module clutchwright.engine {
     exports clutchwright.engine.network;
     exports clutchwright.engine.inference;
     exports clutchwright.engine.proof;
+    exports clutchwright.engine.reasons;
 }

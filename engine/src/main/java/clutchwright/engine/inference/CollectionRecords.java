@@ -30,6 +30,13 @@ public record CollectionRecords(
         return new CollectionRecords(model, pedigree, changed);
     }
 
+    /// The same with other records of some animals.
+    public CollectionRecords with(Map<AnimalId, OwnRecords> others) {
+        var changed = new HashMap<>(own);
+        changed.putAll(others);
+        return new CollectionRecords(model, pedigree, changed);
+    }
+
     /// The same animals in another pedigree.
     public CollectionRecords with(Pedigree other) {
         return new CollectionRecords(model, other, own);

@@ -217,9 +217,58 @@ public final class LocusChances {
                         .toArray(Change[]::new);
         // With less evidence nothing that was possible becomes impossible.
         if (solved.with(changes) instanceof Solution.Solved less) {
-            return new LocusChances(records, kin, network, less, less.logTotal(), sireError);
+            return solvedAs(records, less);
         }
         throw new IllegalStateException("no answer at " + locus() + " without " + animals);
+    }
+
+    /// The answer as it would be with other records of some animals at this locus. What the
+    /// other loci say of sires in doubt stays.
+    ///
+    /// @throws IllegalArgumentException if one is not in the pedigree
+    public LocusAnswer with(Map<AnimalId, OwnRecords> others) {
+        var changed = records.with(others);
+        var changes =
+                others.keySet().stream()
+                        .map(kin::numberOf)
+                        .map(
+                                number ->
+                                        Change.reweigh(
+                                                number, network.weightsOf(changed, kin, number)))
+                        .toArray(Change[]::new);
+        return switch (solved.with(changes)) {
+            case Solution.Solved less -> new LocusAnswer.Settled(solvedAs(changed, less));
+            case Solution.Impossible _ -> new LocusAnswer.Contradicted(locus());
+            case Solution.Stopped() -> new LocusAnswer.Stopped(locus());
+            case Solution.TooWide(var log2Cells) ->
+                    throw new IllegalStateException("too wide: 2^" + log2Cells + " cells");
+        };
+    }
+
+    /// The chances given also that some animals' genotypes are such; the likelihood is that of
+    /// the records and of these events together. Empty if that cannot be.
+    ///
+    /// @throws IllegalArgumentException if one is not in the pedigree
+    public Optional<LocusChances> given(Map<AnimalId, Predicate<Genotype>> events) {
+        var changes = new ArrayList<Change>();
+        events.forEach(
+                (animal, event) -> {
+                    var number = kin.numberOf(animal);
+                    var states = network.shape.states(kin.builds[number]);
+                    var such = new double[states.size()];
+                    for (var s = 0; s < such.length; s++) {
+                        such[s] = event.test(states.get(s).genotype()) ? 1 : 0;
+                    }
+                    changes.add(Change.weigh(number, such));
+                });
+        return solved.with(changes.toArray(Change[]::new)) instanceof Solution.Solved less
+                ? Optional.of(solvedAs(records, less))
+                : Optional.empty();
+    }
+
+    private LocusChances solvedAs(CollectionRecords of, Solution.Solved less) {
+        var log = logLikelihood + (less.logTotal() - solved.logTotal());
+        return new LocusChances(of, kin, network, less, log, sireError);
     }
 
     /// The forms that a keeper may have seen of the animal at this locus; empty if nobody

@@ -44,6 +44,19 @@ public record OwnRecords(
         return new OwnRecords(claims, seen.map(looked -> looked.blindTo(locus)), tests);
     }
 
+    /// The same without the tests for alleles of the locus.
+    public OwnRecords withoutTests(LocusId locus) {
+        return new OwnRecords(
+                claims,
+                seen,
+                tests.stream().filter(test -> !test.allele().locus().equals(locus)).toList());
+    }
+
+    /// The same as if nothing were known at the locus.
+    public OwnRecords without(LocusId locus) {
+        return withoutClaim(locus).withoutSight(locus).withoutTests(locus);
+    }
+
     /// The same with that look at a locus instead of what was seen there.
     public OwnRecords withLook(LocusId locus, Set<Phenotype> look) {
         var looked = seen.orElseGet(() -> new Seen(new LinkedHashMap<>()));
