@@ -5,6 +5,7 @@ import clutchwright.engine.genetics.Genotype;
 import clutchwright.engine.genetics.LocusId;
 import clutchwright.engine.genetics.Phenotype;
 import clutchwright.engine.probability.Distribution;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -30,6 +31,20 @@ public record OwnRecords(
 
     public OwnRecords(SequencedMap<LocusId, Claim> claims, Optional<Seen> seen) {
         this(claims, seen, List.of());
+    }
+
+    /// The same with that stated at a locus.
+    public OwnRecords withClaim(LocusId locus, Claim claim) {
+        var more = new LinkedHashMap<>(claims);
+        more.put(locus, claim);
+        return new OwnRecords(more, seen, tests);
+    }
+
+    /// The same with one more test.
+    public OwnRecords withTest(AlleleTest test) {
+        var more = new ArrayList<>(tests);
+        more.add(test);
+        return new OwnRecords(claims, seen, more);
     }
 
     /// The same without what was stated at the locus.

@@ -28,7 +28,8 @@ import java.util.function.UnaryOperator;
 /// `docs/mathematics.md`, section "Why".
 public final class Reasons {
 
-    /// Ancestors and broods of siblings that are weighed one by one; the rest is weighed together.
+    /// Ancestors and broods of siblings that are weighed one by one; the rest is weighed
+    /// together.
     private static final int MOST_NAMED = 12;
 
     /// Factors nearer to one than that say nothing worth looking into.
@@ -112,9 +113,10 @@ public final class Reasons {
         return reasons;
     }
 
-    /// Whether the prior odds times the factors of all reasons, the sides of mates apart, are the
-    /// odds given all records, to within one percent. They are where the family has no loops and
-    /// the animal is het or not at all; never where the question is settled for certain.
+    /// Whether the prior odds times the factors of all reasons, the sides of mates apart, are
+    /// the odds given all records, to within one percent. They are where the family has no
+    /// loops and the animal is het or not at all; never where the question is settled for
+    /// certain.
     public boolean multiply() {
         return multiply;
     }
@@ -175,7 +177,8 @@ public final class Reasons {
                 less);
     }
 
-    /// The chance of some records given an event, from the event's chances with them and without.
+    /// The chance of some records given an event, from the event's chances with them and
+    /// without.
     @SuppressWarnings("OptionalUsedAsFieldOrParameterType")
     private OptionalDouble likelihood(
             Optional<LocusChances> less, double with, Optional<Double> without) {
@@ -191,8 +194,7 @@ public final class Reasons {
         for (var branch : family.branches.values()) {
             var some = recorded(branch.mateSide());
             if (!some.isEmpty()) {
-                sides.add(
-                        reason(new Source.MatesSide(branch.mates(), some.size()), without(some)));
+                sides.add(reason(new Source.MatesSide(branch.mates(), some.size()), without(some)));
             }
         }
         return sides;
@@ -317,18 +319,15 @@ public final class Reasons {
                         .filter(alone -> not(alone) == 0 || carrying(alone) == 0)
                         .isPresent();
         return new Reason(
-                reason.source(),
-                reason.factor(),
-                reason.chanceWithout(),
-                settles,
-                reason.parts());
+                reason.source(), reason.factor(), reason.chanceWithout(), settles, reason.parts());
     }
 
     /// The animals whose records stay when a source is taken alone; empty where a source says
     /// nothing alone.
     private Optional<Set<AnimalId>> keptFor(Source source) {
         return switch (source) {
-            case Source.OwnClaim _, Source.OwnSighting _, Source.OwnTests _ -> Optional.of(Set.of());
+            case Source.OwnClaim _, Source.OwnSighting _, Source.OwnTests _ ->
+                    Optional.of(Set.of());
             case Source.Young young ->
                     Optional.ofNullable(family.branches.get(young.mates()))
                             .map(
@@ -339,10 +338,7 @@ public final class Reasons {
                                         return kept;
                                     });
             case Source.ParentsSide _ -> Optional.of(new HashSet<>(family.parentsSide));
-            case Source.MatesSide _,
-                    Source.Ancestor _,
-                    Source.Siblings _,
-                    Source.Relatives _ ->
+            case Source.MatesSide _, Source.Ancestor _, Source.Siblings _, Source.Relatives _ ->
                     Optional.empty();
         };
     }
@@ -398,8 +394,8 @@ public final class Reasons {
                 .toList();
     }
 
-    /// Empty where the other records could not be true without them: a claim may be all that makes
-    /// them possible.
+    /// Empty where the other records could not be true without them: a claim may be all that
+    /// makes them possible.
     private Optional<LocusChances> without(Collection<AnimalId> some) {
         var fewer = new LinkedHashMap<AnimalId, OwnRecords>();
         for (var one : recorded(some)) {

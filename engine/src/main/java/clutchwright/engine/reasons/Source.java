@@ -33,15 +33,13 @@ public sealed interface Source {
 
     /// The young with one mate, and what descends only through them.
     ///
-    /// @param mates the other parent; several where the sire is in doubt, none where nobody knows
-    /// @param chanceIf how likely these looks were if the animal carries the allele, the rest of
-    ///     the records being as they are
+    /// @param mates the other parent; several where the sire is in doubt, none where nobody
+    ///     knows
+    /// @param chanceIf how likely these looks were if the animal carries the allele, the rest
+    ///     of the records being as they are
     /// @param chanceIfNot how likely they were if it does not
     record Young(
-            List<AnimalId> mates,
-            Tally tally,
-            OptionalDouble chanceIf,
-            OptionalDouble chanceIfNot)
+            List<AnimalId> mates, Tally tally, OptionalDouble chanceIf, OptionalDouble chanceIfNot)
             implements Source {
 
         public Young {
@@ -49,8 +47,8 @@ public sealed interface Source {
         }
     }
 
-    /// What is recorded of a mate and of those who are kin by it. It says nothing by itself, only
-    /// through the young of the two.
+    /// What is recorded of a mate and of those who are kin by it. It says nothing by itself,
+    /// only through the young of the two.
     ///
     /// @param animals how many of whom something is recorded
     record MatesSide(List<AnimalId> mates, int animals) implements Source {

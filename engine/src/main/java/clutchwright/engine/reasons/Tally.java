@@ -15,7 +15,10 @@ import java.util.Set;
 /// @param unseen of whom nothing was read there
 /// @param further descendants of theirs of whom something is recorded there
 public record Tally(
-        List<AnimalId> young, SequencedMap<Set<Phenotype>, Integer> looks, int unseen, int further) {
+        List<AnimalId> young,
+        SequencedMap<Set<Phenotype>, Integer> looks,
+        int unseen,
+        int further) {
 
     public Tally {
         young = List.copyOf(young);

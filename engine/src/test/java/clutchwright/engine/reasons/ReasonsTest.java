@@ -85,7 +85,8 @@ class ReasonsTest {
     @Test
     void in_a_loop_they_do_not_and_that_is_said() {
         var family = clowns().founder("Ada").founder("Bo");
-        family.het("Ada", "clown", "Clown", Fraction.HALF).het("Bo", "clown", "Clown", Fraction.HALF);
+        family.het("Ada", "clown", "Clown", Fraction.HALF)
+                .het("Bo", "clown", "Clown", Fraction.HALF);
         family.young("Cy", "Ada", "Bo").sawNormal("Cy");
         hatch(family, "B", 4, "Ada", "Bo");
         hatch(family, "H", 4, "Ada", "Cy");
@@ -108,8 +109,7 @@ class ReasonsTest {
         assertThat(why.strongestFirst())
                 .filteredOn(Reason::settles)
                 .hasSize(2)
-                .allSatisfy(
-                        reason -> assertThat(reason.source()).isInstanceOf(Source.Young.class));
+                .allSatisfy(reason -> assertThat(reason.source()).isInstanceOf(Source.Young.class));
         assertThat(why.multiply()).isFalse();
     }
 
@@ -138,8 +138,7 @@ class ReasonsTest {
                         second -> {
                             assertThat(second.source()).isInstanceOf(Source.OwnSighting.class);
                             // Odds 3 before anybody looked, 2 after.
-                            assertThat(second.factor().value())
-                                    .isEqualTo(2.0 / 3, within(1e-14));
+                            assertThat(second.factor().value()).isEqualTo(2.0 / 3, within(1e-14));
                         });
     }
 

@@ -1,0 +1,266 @@
+package clutchwright.engine.reasons;
+
+import clutchwright.engine.genetics.Genotype;
+import clutchwright.engine.genetics.LocusId;
+import clutchwright.engine.genetics.Phenotype;
+import clutchwright.engine.genetics.PhenotypeMap;
+import clutchwright.engine.inference.Assumptions;
+import clutchwright.engine.inference.CollectionRecords;
+import clutchwright.engine.inference.LocusAnswer;
+import clutchwright.engine.inference.LocusChances;
+import clutchwright.engine.inference.PedigreeInference;
+import clutchwright.engine.pedigree.AnimalId;
+import clutchwright.engine.pedigree.Parentage;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/// The records of a collection that cannot all be true, or hardly, each with the smallest set
+/// of statements that shows it and the ways in which it may have come about.
+///
+/// Nothing is strictly impossible where eyes may err: a record is found if it is likelier a
+/// mistake than not, or if its chance given all others is below a threshold. Source of the
+/// formulas: `docs/mathematics.md`, section "Contradictions".
+public final class Contradictions {
+
+    /// A founder that shows something was as likely as not acquired for it: else every lone
+    /// visual animal would be taken for a mistake.
+    private static final double ACQUIRED_FOR_LOOK = 0.5;
+
+    private final PedigreeInference inference;
+    private final ErrorRates rates;
+    private final List<Contradiction> found = new ArrayList<>();
+
+    private Contradictions(PedigreeInference inference, ErrorRates rates) {
+        this.inference = inference;
+        this.rates = rates;
+    }
+
+    /// Locus by locus, in naming order; at each in the order of the pedigree.
+    ///
+    /// @param assumptions as they are; where they leave an error no chance, `rates` has one
+    public static List<Contradiction> of(
+            CollectionRecords records,
+            Assumptions assumptions,
+            ErrorRates rates,
+            Collection<LocusId> loci) {
+        return of(
+                PedigreeInference.of(records, lenient(records, assumptions, rates, loci), loci),
+                rates);
+    }
+
+    /// @param inference under assumptions that leave every error a chance
+    static List<Contradiction> of(PedigreeInference inference, ErrorRates rates) {
+        var all = new Contradictions(inference, rates);
+        for (var answer : inference.answers()) {
+            if (answer instanceof LocusAnswer.Settled(var chances)) {
+                all.look(chances);
+            }
+        }
+        return List.copyOf(all.found);
+    }
+
+    private static Assumptions lenient(
+            CollectionRecords records,
+            Assumptions assumptions,
+            ErrorRates rates,
+            Collection<LocusId> loci) {
+        var most =
+                loci.stream()
+                        .mapToInt(id -> records.model().theLocus(id).locus().alleles().size())
+                        .max()
+                        .orElse(2);
+        var background =
+                assumptions.background() > 0
+                        ? assumptions.background()
+                        : Math.min(rates.background(), 0.5 / most);
+        var misread = assumptions.misread() > 0 ? assumptions.misread() : rates.misread();
+        return new Assumptions(
+                background,
+                Math.min(misread, 0.5),
+                Math.max(assumptions.acquiredForLook(), ACQUIRED_FOR_LOOK),
+                assumptions.parthenogenesis(),
+                assumptions.secondDivision());
+    }
+
+    private void look(LocusChances chances) {
+        var records = inference.records();
+        var map = records.model().theLocus(chances.locus());
+        var strict = new StrictWorld(records, chances);
+        var covered = new HashSet<AnimalId>();
+        for (var member : records.pedigree().members()) {
+            var look = chances.lookAt(member.id());
+            if (look.isPresent() && !covered.contains(member.id())) {
+                var mistake =
+                        chances.chanceThat(
+                                member.id(), genotype -> !shows(map, look.get(), genotype));
+                var chance = chanceOf(map, look.get(), chances.of(member.id()));
+                if (mistake >= 0.5 || chance < rates.surprising()) {
+                    covered.addAll(add(chances, strict, member.id(), chance));
+                }
+            }
+        }
+        hiddenCarriers(chances, strict, map, covered);
+        claims(chances, strict, covered);
+    }
+
+    private static boolean shows(PhenotypeMap map, Set<Phenotype> look, Genotype genotype) {
+        return look.contains(map.phenotypeOf(genotype));
+    }
+
+    /// The chance of a sighting given all other records: one over the posterior mean of one over
+    /// its likelihood.
+    private double chanceOf(
+            PhenotypeMap map, Set<Phenotype> look, Map<Genotype, Double> posterior) {
+        var forms = map.phenotypes().size();
+        if (forms < 2) {
+            return 1;
+        }
+        var misread = inference.assumptions().misread();
+        var inverse = 0.0;
+        for (var entry : posterior.entrySet()) {
+            var likelihood = 0.0;
+            for (var form : look) {
+                likelihood +=
+                        form.equals(map.phenotypeOf(entry.getKey()))
+                                ? 1 - misread
+                                : misread / (forms - 1);
+            }
+            inverse += entry.getValue() / likelihood;
+        }
+        return 1 / inverse;
+    }
+
+    /// Founders that turned out to carry what nobody knew of: the first of their young that
+    /// shows it, if a mistake is the likelier explanation.
+    private void hiddenCarriers(
+            LocusChances chances, StrictWorld strict, PhenotypeMap map, Set<AnimalId> covered) {
+        var records = inference.records();
+        for (var member : records.pedigree().members()) {
+            var own = records.of(member.id());
+            if (!(member.parentage() instanceof Parentage.Founder)
+                    || own.claims().containsKey(chances.locus())
+                    || showsSomething(chances, map, member.id())
+                    || chances.chanceThat(member.id(), Contradictions::isNotWild) < 0.5) {
+                continue;
+            }
+            records.pedigree().offspringOf(member.id()).stream()
+                    .filter(one -> showsSomething(chances, map, one))
+                    .findFirst()
+                    .filter(one -> !covered.contains(one))
+                    .ifPresent(
+                            one -> {
+                                var look = chances.lookAt(one).orElseThrow();
+                                var finding =
+                                        finding(
+                                                chances,
+                                                strict,
+                                                one,
+                                                chanceOf(map, look, chances.of(one)));
+                                covered.addAll(animals(finding));
+                                if (mistakes(finding) >= 0.5) {
+                                    found.add(finding);
+                                }
+                            });
+        }
+    }
+
+    private static boolean showsSomething(LocusChances chances, PhenotypeMap map, AnimalId one) {
+        var normal = Phenotype.normalOf(map.locus().id());
+        return chances.lookAt(one).filter(look -> !look.contains(normal)).isPresent();
+    }
+
+    private static boolean isNotWild(Genotype genotype) {
+        return genotype.alleles().stream().anyMatch(allele -> !allele.isWild());
+    }
+
+    private static double mistakes(Contradiction finding) {
+        return finding.repairs().stream()
+                .filter(repair -> !(repair instanceof Repair.HiddenCarriers))
+                .mapToDouble(Repair::chance)
+                .sum();
+    }
+
+    /// Claims that the records make likelier wrong than right.
+    private void claims(LocusChances chances, StrictWorld strict, Set<AnimalId> covered) {
+        var records = inference.records();
+        for (var member : records.pedigree().members()) {
+            var own = records.of(member.id());
+            var claim = own.claims().get(chances.locus());
+            if (claim == null
+                    || claim.shows()
+                    || covered.contains(member.id())
+                    || !(member.parentage() instanceof Parentage.Founder)
+                    || records.pedigree().offspringOf(member.id()).isEmpty()) {
+                continue;
+            }
+            var less = chances.with(Map.of(member.id(), own.withoutClaim(chances.locus())));
+            if (less instanceof LocusAnswer.Settled(var without)) {
+                var chance = Math.exp(chances.logLikelihood() - without.logLikelihood());
+                var wrong = rates.wrongClaim();
+                if (wrong / (wrong + (1 - wrong) * chance) >= 0.5) {
+                    found.add(ofClaim(chances, strict, member.id(), chance));
+                }
+            }
+        }
+    }
+
+    private Contradiction ofClaim(
+            LocusChances chances, StrictWorld strict, AnimalId animal, double chance) {
+        var found = strict.conflictAt(animal);
+        var conflict = found.isEmpty() ? strict.testimony(strict.near(animal, 1)) : found;
+        return new Contradiction(
+                chances.locus(),
+                animal,
+                Math.min(1, chance),
+                conflict,
+                !found.isEmpty(),
+                new Repairs(inference, chances, rates, conflict).ranked());
+    }
+
+    private Set<AnimalId> add(
+            LocusChances chances, StrictWorld strict, AnimalId animal, double chance) {
+        var finding = finding(chances, strict, animal, chance);
+        found.add(finding);
+        return animals(finding);
+    }
+
+    private Contradiction finding(
+            LocusChances chances, StrictWorld strict, AnimalId animal, double chance) {
+        var impossible = strict.conflictAt(animal);
+        var conflict = impossible.isEmpty() ? strict.testimony(strict.near(animal, 1)) : impossible;
+        return new Contradiction(
+                chances.locus(),
+                animal,
+                chance,
+                conflict,
+                !impossible.isEmpty(),
+                new Repairs(inference, chances, rates, conflict).ranked());
+    }
+
+    private static Set<AnimalId> animals(Contradiction finding) {
+        var all = new LinkedHashSet<AnimalId>();
+        all.add(finding.animal());
+        for (var said : finding.conflict()) {
+            switch (said) {
+                case Testimony.Saw(var animal, _) -> all.add(animal);
+                case Testimony.Stated(var animal, _) -> all.add(animal);
+                case Testimony.Tested(var animal, _) -> all.add(animal);
+                case Testimony.DamOf(var young, _) -> all.addAll(young);
+                case Testimony.SireOf(var young, _) -> all.addAll(young);
+                case Testimony.TakenForWild _ -> {}
+            }
+        }
+        return all;
+    }
+
+    /// The finding about one animal's own record; empty if there is none.
+    public static Optional<Contradiction> about(List<Contradiction> all, AnimalId animal) {
+        return all.stream().filter(one -> one.animal().equals(animal)).findFirst();
+    }
+}
