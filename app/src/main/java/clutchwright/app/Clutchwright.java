@@ -3,6 +3,7 @@ package clutchwright.app;
 import clutchwright.app.cli.Exit;
 import clutchwright.app.cli.Terminal;
 import clutchwright.app.collection.InferCommand;
+import clutchwright.app.proofs.AuditCommand;
 import clutchwright.app.proofs.ProveCommand;
 import clutchwright.app.season.PredictCommand;
 import clutchwright.app.settings.BackupCommand;
@@ -52,6 +53,7 @@ public final class Clutchwright {
                 .addSubcommand(new PredictCommand(terminal))
                 .addSubcommand(new InferCommand(terminal))
                 .addSubcommand(new ProveCommand(terminal))
+                .addSubcommand(new AuditCommand(terminal))
                 .addSubcommand(new ImportCommand(terminal))
                 .addSubcommand(new ExportCommand(terminal))
                 .addSubcommand(new BackupCommand(terminal))

@@ -5,6 +5,7 @@ import clutchwright.app.cli.Terminal;
 import clutchwright.app.holding.PackageInHand;
 import clutchwright.engine.inference.Assumptions;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -46,6 +47,12 @@ public final class InferCommand implements Callable<Integer> {
             description = "Of rows that do not say theirs; default ${DEFAULT-VALUE}.")
     private String species = "python-regius";
 
+    @Option(
+            names = "--why",
+            paramLabel = "TAG[:GENE]",
+            description = "Also say why, for an animal and one gene, or all that it may carry.")
+    private List<String> why = List.of();
+
     @Option(names = "--json", description = "Print one JSON document.")
     private boolean json;
 
@@ -64,9 +71,14 @@ public final class InferCommand implements Callable<Integer> {
                                 read ->
                                         locus.map(id -> Inferring.at(read, id, terminal::say))
                                                 .orElseGet(() -> Optional.of(Inferring.of(read))))
-                        .flatMap(asked -> asked.under(background, misread, terminal::say));
+                        .flatMap(this::infer);
         done.ifPresent(this::print);
         return (done.isPresent() ? Exit.DONE : Exit.BAD_INPUT).status();
+    }
+
+    private Optional<Inferring.Done> infer(Inferring asked) {
+        return asked.asked(why, terminal::say)
+                .flatMap(some -> asked.under(background, misread, some, terminal::say));
     }
 
     private void print(Inferring.Done done) {

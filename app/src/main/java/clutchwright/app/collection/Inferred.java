@@ -1,5 +1,6 @@
 package clutchwright.app.collection;
 
+import clutchwright.app.wording.ContradictionWords;
 import clutchwright.engine.genetics.Allele;
 import clutchwright.engine.genetics.Genotype;
 import clutchwright.engine.inference.LocusAnswer;
@@ -7,28 +8,35 @@ import clutchwright.engine.inference.LocusChances;
 import clutchwright.engine.inference.Method;
 import clutchwright.engine.inference.PedigreeInference;
 import clutchwright.engine.pedigree.AnimalId;
+import clutchwright.engine.pedigree.Parentage;
+import clutchwright.engine.reasons.Contradictions;
+import clutchwright.engine.reasons.ErrorRates;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/// What every animal carries, as other programs read it: the document that `infer --json` prints.
+/// What every animal carries, as other programs read it: the document that `infer --json`
+/// prints.
 ///
 /// Fields may be added; none is renamed or removed.
 ///
 /// @param animals in the order of the file
 /// @param method `exact`, `bounded`, `estimated` or `sampled`: the weakest of all loci
 /// @param error how far a chance may be off, absolute; 0 where all are exact
-/// @param logLikelihood of what was seen, natural; loci whose records contradict each other have
-///     none
+/// @param sires chances of the candidates for each sire in doubt
+/// @param logLikelihood of what was seen, natural; loci whose records contradict each other
+///     have none
 record Inferred(
         List<OfAnimal> animals,
         String method,
         double error,
         List<AtLocus> logLikelihood,
-        List<Contradiction> contradictions) {
+        List<Contradiction> contradictions,
+        List<SireInDoubt> sires) {
 
     Inferred {
+        sires = List.copyOf(sires);
         animals = List.copyOf(animals);
         logLikelihood = List.copyOf(logLikelihood);
         contradictions = List.copyOf(contradictions);
@@ -43,9 +51,11 @@ record Inferred(
     }
 
     /// @param error how far they may be off, absolute; 0 where they are exact
-    record Chances(String locus, List<Pair> genotypes, double error) {
+    /// @param why what speaks for and against each gene, where it was asked
+    record Chances(String locus, List<Pair> genotypes, double error, List<Why> why) {
 
         Chances {
+            why = List.copyOf(why);
             genotypes = List.copyOf(genotypes);
         }
     }
@@ -67,12 +77,24 @@ record Inferred(
 
     record AtLocus(String locus, double value, String species, String method, double error) {}
 
-    record Contradiction(String animal, String locus, String text) {}
+    /// @param animal whose record shows it
+    /// @param impossible whether it cannot be, and not only hardly
+    record Contradiction(String animal, String locus, String text, boolean impossible) {}
+
+    /// @param young who share the question
+    record SireInDoubt(List<String> young, List<Candidate> candidates) {
+
+        SireInDoubt {
+            young = List.copyOf(young);
+            candidates = List.copyOf(candidates);
+        }
+
+        record Candidate(String tag, double chance) {}
+    }
 
     static Inferred of(Inferring.Done done) {
         Method method = new Method.Exact();
         var likelihoods = new ArrayList<AtLocus>();
-        var contradictions = new ArrayList<Contradiction>();
         for (var entry : done.species().entrySet()) {
             for (var answer : entry.getValue().answers()) {
                 if (answer instanceof LocusAnswer.Settled(var chances)) {
@@ -90,7 +112,66 @@ record Inferred(
             }
         }
         return new Inferred(
-                animals(done), word(method), method.allowance(), likelihoods, contradictions);
+                animals(done),
+                word(method),
+                method.allowance(),
+                likelihoods,
+                contradictions(done),
+                sires(done));
+    }
+
+    private static List<Contradiction> contradictions(Inferring.Done done) {
+        var words = new ContradictionWords(done.read()::tag);
+        var all = new ArrayList<Contradiction>();
+        for (var inference : done.species().values()) {
+            Contradictions.of(
+                            inference.records(),
+                            inference.assumptions(),
+                            ErrorRates.STANDARD,
+                            inference.loci())
+                    .forEach(
+                            found ->
+                                    all.add(
+                                            new Contradiction(
+                                                    done.read().tag(found.animal()),
+                                                    found.locus().value(),
+                                                    words.text(found),
+                                                    found.impossible())));
+        }
+        return all;
+    }
+
+    private static List<SireInDoubt> sires(Inferring.Done done) {
+        var all = new ArrayList<SireInDoubt>();
+        for (var inference : done.species().values()) {
+            var young = new LinkedHashMap<String, List<String>>();
+            for (var member : inference.records().pedigree().members()) {
+                if (member.parentage()
+                        instanceof Parentage.Biparental(_, Parentage.Sire.InDoubt(var question))) {
+                    young.computeIfAbsent(question.key(), _ -> new ArrayList<>())
+                            .add(done.read().tag(member.id()));
+                }
+            }
+            inference
+                    .sireChances()
+                    .forEach(
+                            (key, chances) ->
+                                    all.add(
+                                            new SireInDoubt(
+                                                    young.getOrDefault(key, List.of()),
+                                                    chances.entrySet().stream()
+                                                            .map(
+                                                                    one ->
+                                                                            new SireInDoubt
+                                                                                    .Candidate(
+                                                                                    done.read()
+                                                                                            .tag(
+                                                                                                    one
+                                                                                                            .getKey()),
+                                                                                    one.getValue()))
+                                                            .toList())));
+        }
+        return all;
     }
 
     private static List<OfAnimal> animals(Inferring.Done done) {
@@ -100,12 +181,13 @@ record Inferred(
             all.add(
                     new OfAnimal(
                             animal.tag().value(),
-                            inference == null ? List.of() : loci(inference, animal.id())));
+                            inference == null ? List.of() : loci(done, inference, animal.id())));
         }
         return all;
     }
 
-    private static List<Chances> loci(PedigreeInference inference, AnimalId animal) {
+    private static List<Chances> loci(
+            Inferring.Done done, PedigreeInference inference, AnimalId animal) {
         var loci = new ArrayList<Chances>();
         for (var answer : inference.answers()) {
             if (answer instanceof LocusAnswer.Settled(var chances)) {
@@ -114,7 +196,8 @@ record Inferred(
                         new Chances(
                                 answer.locus().value(),
                                 pairs(chances, animal, order),
-                                chances.errorOf(animal)));
+                                chances.errorOf(animal),
+                                Why.all(done, inference, chances, animal)));
             }
         }
         return loci;

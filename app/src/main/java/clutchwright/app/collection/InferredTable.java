@@ -6,8 +6,8 @@ import clutchwright.engine.genetics.Allele;
 import java.util.ArrayList;
 import java.util.List;
 
-/// What every animal carries, as a person reads it in the terminal: a line for each pair of alleles
-/// that is not surely wild type.
+/// What every animal carries, as a person reads it in the terminal: a line for each pair of
+/// alleles that is not surely wild type.
 final class InferredTable {
 
     private InferredTable() {}
@@ -46,6 +46,11 @@ final class InferredTable {
                                 List.of(false, false, false, true),
                                 rows)
                         .lines());
+        for (var animal : inferred.animals()) {
+            for (var at : animal.loci()) {
+                at.why().forEach(why -> lines.addAll(why.lines(animal.tag())));
+            }
+        }
         lines.add("");
         lines.add(footer(inferred));
         return lines;

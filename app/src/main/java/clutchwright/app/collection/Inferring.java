@@ -6,7 +6,9 @@ import clutchwright.engine.catalogue.Meaning;
 import clutchwright.engine.genetics.LocusId;
 import clutchwright.engine.inference.Assumptions;
 import clutchwright.engine.inference.PedigreeInference;
+import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.records.SpeciesRecords;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +22,15 @@ import java.util.stream.Stream;
 record Inferring(PackageInHand read, SequencedMap<String, List<LocusId>> loci) {
 
     /// What came of it, by the short name of the species.
-    record Done(PackageInHand read, SequencedMap<String, PedigreeInference> species) {}
+    ///
+    /// @param asked what is to be explained
+    record Done(
+            PackageInHand read, SequencedMap<String, PedigreeInference> species, List<Why> asked) {}
+
+    /// Of whom it is asked why.
+    ///
+    /// @param gene only this one; else every gene that it may carry
+    record Why(AnimalId animal, Optional<String> gene) {}
 
     /// All of which anything is said or seen.
     static Inferring of(PackageInHand read) {
@@ -75,8 +85,38 @@ record Inferring(PackageInHand read, SequencedMap<String, List<LocusId>> loci) {
                                         : Stream.of());
     }
 
+    /// Whom `TAG` or `TAG:GENE` means; empty if there is no such animal, which is said.
+    Optional<List<Why>> asked(List<String> written, Consumer<String> say) {
+        var asked = new ArrayList<Why>();
+        for (var one : written) {
+            var whole = read.collection().find(one);
+            var colon = one.lastIndexOf(':');
+            var animal =
+                    whole.isPresent() || colon < 0
+                            ? whole
+                            : read.collection().find(one.substring(0, colon));
+            if (animal.isEmpty()) {
+                var near = read.collection().tagsNear(colon < 0 ? one : one.substring(0, colon));
+                say.accept(
+                        "--why: there is no animal “%s”.%s"
+                                .formatted(
+                                        one,
+                                        near.isEmpty()
+                                                ? " Write its tag, or TAG:GENE."
+                                                : " Perhaps " + String.join(" or ", near) + "."));
+                return Optional.empty();
+            }
+            var gene =
+                    whole.isPresent()
+                            ? Optional.<String>empty()
+                            : Optional.of(one.substring(colon + 1));
+            asked.add(new Why(animal.get().id(), gene));
+        }
+        return Optional.of(asked);
+    }
+
     /// Works it out; empty if the background leaves the wild type no room, which is said.
-    Optional<Done> under(double background, double misread, Consumer<String> say) {
+    Optional<Done> under(double background, double misread, List<Why> asked, Consumer<String> say) {
         var assumptions = new Assumptions(background, misread);
         var done = new LinkedHashMap<String, PedigreeInference>();
         for (var entry : loci.entrySet()) {
@@ -95,6 +135,6 @@ record Inferring(PackageInHand read, SequencedMap<String, List<LocusId>> loci) {
                     entry.getKey(),
                     PedigreeInference.of(some.records(), assumptions, entry.getValue()));
         }
-        return Optional.of(new Done(read, done));
+        return Optional.of(new Done(read, done, asked));
     }
 }

@@ -114,6 +114,7 @@ class InferCommandTest {
         assertThat(run("infer", file, "--background", "0.5")).isEqualTo(2);
         assertThat(run("infer", file, "--locus", "unicorn")).isEqualTo(2);
         assertThat(run("infer", file, "--species", "unicorn")).isEqualTo(2);
+        assertThat(run("infer", file, "--why", "Nobody")).isEqualTo(2);
         assertThat(run("infer", file + ".nowhere")).isEqualTo(2);
         assertThat(run("infer")).isEqualTo(2);
         assertThat(err())
@@ -123,6 +124,7 @@ class InferCommandTest {
                 .contains("is more than 1 together; write")
                 .contains("--locus: there is no locus “unicorn”")
                 .contains("--species: no catalogue of “unicorn”")
+                .contains("--why: there is no animal “Nobody”")
                 .contains("There is no file or folder")
                 .contains("PACKAGE");
         assertThat(out()).isEmpty();
@@ -159,6 +161,91 @@ class InferCommandTest {
                 .as(err())
                 .isZero();
         assertThat(out()).contains("Animal", "Cy", "+/Clown", "66.7 %", "All chances are exact");
+    }
+
+    @Test
+    void why_names_the_young_of_a_visual_mate_and_how_likely_they_were() throws IOException {
+        var document =
+                inferred(
+                        """
+                        tag,sex,dam,sire,stated,shows
+                        Ada,female,,,66% het Desert Ghost,
+                        Bo,male,,,Desert Ghost,
+                        H1,,Ada,Bo,,Normal
+                        H2,,Ada,Bo,,Normal
+                        H3,,Ada,Bo,,Normal
+                        H4,,Ada,Bo,,Normal
+                        H5,,Ada,Bo,,Normal
+                        H6,,Ada,Bo,,Normal
+                        """,
+                        "--misread", "0", "--why", "Ada:Desert Ghost");
+
+        var why = document.at("/animals/0/loci/0/why/0");
+        assertThat(why.get("allele").asString()).isEqualTo("Desert Ghost");
+        assertThat(why.get("chance").asDouble()).isEqualTo(1.0 / 33, within(1e-12));
+        assertThat(why.get("multiply").asBoolean()).isTrue();
+        assertThat(why.get("reasons").findValuesAsString("text"))
+                .anyMatch(
+                        text ->
+                                text.startsWith(
+                                        "6 hatchlings with Bo: 6 Normal; likely at 1 in 64"
+                                                + " if she carries it, at 100 % if she does not"));
+        assertThat(document.at("/animals/1/loci/0/why").size()).isZero();
+    }
+
+    @Test
+    void a_record_that_cannot_be_is_named_with_its_locus() throws IOException {
+        var document =
+                inferred(
+                        """
+                        tag,dam,sire,stated,shows
+                        Ada,,,Desert Ghost,
+                        Bo,,,Desert Ghost,
+                        H7,Ada,Bo,,Normal
+                        """);
+
+        assertThat(document.at("/contradictions/0/locus").asString()).isEqualTo("desert-ghost");
+        assertThat(document.at("/contradictions/0/text").asString())
+                .contains("These cannot all be true", "H7 was seen to be Normal", "Likeliest");
+    }
+
+    @Test
+    void where_nothing_can_be_misread_a_contradicted_locus_has_no_chances() throws IOException {
+        var document =
+                inferred(
+                        """
+                        tag,dam,sire,stated,shows
+                        Ada,,,het Desert Ghost,
+                        Bo,,,,Normal
+                        H7,Ada,Bo,,Desert Ghost
+                        """,
+                        "--misread",
+                        "0",
+                        "--background",
+                        "0");
+
+        assertThat(document.at("/animals/0/loci").size()).isZero();
+        assertThat(document.at("/logLikelihood").size()).isZero();
+        assertThat(document.at("/contradictions/0/animal").asString()).isEqualTo("H7");
+        assertThat(document.at("/contradictions/0/impossible").asBoolean()).isTrue();
+    }
+
+    @Test
+    void sires_in_doubt_come_with_their_chances() throws IOException {
+        var document =
+                inferred(
+                        """
+                        tag,sex,dam,sire,stated,shows
+                        Ada,female,,,het Clown,
+                        Bo,male,,,Clown,
+                        Max,male,,,Normal,
+                        H1,,Ada,Bo|Max,,Clown
+                        """);
+
+        assertThat(document.at("/sires/0/young/0").asString()).isEqualTo("H1");
+        assertThat(document.at("/sires/0/candidates").findValuesAsString("tag"))
+                .containsExactly("Bo", "Max");
+        assertThat(document.at("/sires/0/candidates/0/chance").asDouble()).isGreaterThan(0.5);
     }
 
     private static double chance(JsonNode pairs, String... alleles) {

@@ -10,6 +10,7 @@ import clutchwright.engine.inference.LocusAnswer;
 import clutchwright.engine.inference.LocusChances;
 import clutchwright.engine.inference.PedigreeInference;
 import clutchwright.engine.pedigree.AnimalId;
+import clutchwright.engine.pedigree.Member;
 import clutchwright.engine.pedigree.Parentage;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -96,17 +97,32 @@ public final class Contradictions {
         for (var member : records.pedigree().members()) {
             var look = chances.lookAt(member.id());
             if (look.isPresent() && !covered.contains(member.id())) {
-                var mistake =
-                        chances.chanceThat(
-                                member.id(), genotype -> !shows(map, look.get(), genotype));
                 var chance = chanceOf(map, look.get(), chances.of(member.id()));
-                if (mistake >= 0.5 || chance < rates.surprising()) {
+                if (mistakes(chances, map, member) >= 0.5 || chance < rates.surprising()) {
                     covered.addAll(add(chances, strict, member.id(), chance));
                 }
             }
         }
         hiddenCarriers(chances, strict, map, covered);
         claims(chances, strict, covered);
+    }
+
+    /// The chance that the animal or one of its parents was misread; where two of them were,
+    /// that counts twice.
+    private static double mistakes(LocusChances chances, PhenotypeMap map, Member member) {
+        var trio = new ArrayList<>(List.of(member.id()));
+        trio.addAll(member.parentage().dams());
+        if (member.parentage().sires().size() == 1) {
+            trio.addAll(member.parentage().sires());
+        }
+        var sum = 0.0;
+        for (var one : trio) {
+            var look = chances.lookAt(one);
+            if (look.isPresent()) {
+                sum += chances.chanceThat(one, genotype -> !shows(map, look.get(), genotype));
+            }
+        }
+        return sum;
     }
 
     private static boolean shows(PhenotypeMap map, Set<Phenotype> look, Genotype genotype) {
@@ -213,7 +229,7 @@ public final class Contradictions {
     private Contradiction ofClaim(
             LocusChances chances, StrictWorld strict, AnimalId animal, double chance) {
         var found = strict.conflictAt(animal);
-        var conflict = found.isEmpty() ? strict.testimony(strict.near(animal, 1)) : found;
+        var conflict = found.isEmpty() ? strict.testimonyAround(animal) : found;
         return new Contradiction(
                 chances.locus(),
                 animal,
@@ -233,7 +249,7 @@ public final class Contradictions {
     private Contradiction finding(
             LocusChances chances, StrictWorld strict, AnimalId animal, double chance) {
         var impossible = strict.conflictAt(animal);
-        var conflict = impossible.isEmpty() ? strict.testimony(strict.near(animal, 1)) : impossible;
+        var conflict = impossible.isEmpty() ? strict.testimonyAround(animal) : impossible;
         return new Contradiction(
                 chances.locus(),
                 animal,

@@ -2,6 +2,7 @@ package clutchwright.engine.reasons;
 
 import clutchwright.engine.genetics.Genotype;
 import clutchwright.engine.genetics.LocusId;
+import clutchwright.engine.genetics.Phenotype;
 import clutchwright.engine.genetics.Sex;
 import clutchwright.engine.inference.Assumptions;
 import clutchwright.engine.inference.CollectionRecords;
@@ -31,7 +32,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /// Some animals near one, and what is recorded of them at one locus, taken at its word: eyes do
-/// not err, and whoever nothing is said of is wild type.
+/// not err, and whoever shows nothing, and of whom nothing is said, is wild type.
 ///
 /// A statement that is left out says nothing: an animal that nobody looked at may look like
 /// anything, one whose sire is left out may be of any male.
@@ -47,12 +48,14 @@ final class StrictWorld {
     private final LocusId locus;
     private final LocusChances looks;
     private final Distribution<Genotype> anything;
+    private final Phenotype normal;
 
     /// @param looks tells what was seen of an animal at the locus
     StrictWorld(CollectionRecords records, LocusChances looks) {
         this.records = records;
         this.locus = looks.locus();
         this.looks = looks;
+        this.normal = Phenotype.normalOf(locus);
         this.anything =
                 Distribution.uniform(
                         List.<Genotype>copyOf(records.model().theLocus(locus).locus().allPairs()));
@@ -72,8 +75,21 @@ final class StrictWorld {
         return List.of();
     }
 
+    /// What is recorded of the animal, its parents, its young and its mates.
+    List<Testimony> testimonyAround(AnimalId animal) {
+        var around = near(animal, 1);
+        for (var young : records.pedigree().offspringOf(animal)) {
+            if (around.size() < MOST_ANIMALS) {
+                var parentage = records.pedigree().theMember(young).parentage();
+                around.addAll(parentage.dams());
+                around.addAll(parentage.sires());
+            }
+        }
+        return testimony(around);
+    }
+
     /// The animal and its kin, nearest first.
-    Set<AnimalId> near(AnimalId animal, int steps) {
+    private Set<AnimalId> near(AnimalId animal, int steps) {
         var found = new LinkedHashMap<AnimalId, Integer>();
         var waiting = new ArrayDeque<AnimalId>();
         found.put(animal, 0);
@@ -95,7 +111,7 @@ final class StrictWorld {
     }
 
     /// What is recorded of some animals, in their order.
-    List<Testimony> testimony(Set<AnimalId> near) {
+    private List<Testimony> testimony(Set<AnimalId> near) {
         var all = new LinkedHashSet<Testimony>();
         for (var one : near) {
             looks.lookAt(one).ifPresent(look -> all.add(new Testimony.Saw(one, look)));
@@ -106,10 +122,10 @@ final class StrictWorld {
             all.addAll(descent(one, near));
             if (records.pedigree().theMember(one).parentage() instanceof Parentage.Founder) {
                 var claim = own.claims().get(locus);
-                if (claim == null || claim.shows()) {
-                    all.add(new Testimony.TakenForWild(one));
-                } else {
+                if (claim != null && !claim.shows()) {
                     all.add(new Testimony.Stated(one, claim.genotypes()));
+                } else if (looks.lookAt(one).filter(look -> !look.contains(normal)).isEmpty()) {
+                    all.add(new Testimony.TakenForWild(one));
                 }
             }
         }
@@ -161,7 +177,7 @@ final class StrictWorld {
         return member.hatched().orElseThrow().latest().plusDays(45);
     }
 
-    boolean isPossible(Set<AnimalId> near, List<Testimony> kept) {
+    private boolean isPossible(Set<AnimalId> near, List<Testimony> kept) {
         return PedigreeInference.of(world(near, new HashSet<>(kept)), WORD_FOR_WORD, List.of(locus))
                         .at(locus)
                 instanceof LocusAnswer.Settled;

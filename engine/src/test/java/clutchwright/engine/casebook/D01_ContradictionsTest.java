@@ -66,6 +66,44 @@ class D01_ContradictionsTest {
     }
 
     @Test
+    void of_two_that_look_visual_and_a_plain_hatchling_each_may_be_the_one_misread() {
+        var family = clowns().founder("Ada", Sex.FEMALE).founder("Bo", Sex.MALE);
+        family.saw("Ada", "clown", "Clown")
+                .saw("Bo", "clown", "Clown")
+                .young("Cy", "Ada", "Bo")
+                .sawNormal("Cy");
+
+        var findings = audited(family);
+
+        assertThat(findings).hasSize(1);
+        assertThat(findings.getFirst().conflict())
+                .hasExactlyElementsOfTypes(
+                        Testimony.Saw.class,
+                        Testimony.DamOf.class,
+                        Testimony.SireOf.class,
+                        Testimony.Saw.class,
+                        Testimony.Saw.class);
+        assertThat(findings.getFirst().repairs())
+                .filteredOn(Repair.Misread.class::isInstance)
+                .extracting(repair -> ((Repair.Misread) repair).animal())
+                .containsExactlyInAnyOrder(family.id("Ada"), family.id("Bo"), family.id("Cy"));
+    }
+
+    @Test
+    void a_carrier_that_is_visible_in_its_young_needs_no_mistake() {
+        var genes = new TestGenes().dominant("pastel", "Pastel").model();
+        var family = new TestPedigree(genes).founder("Ada").founder("Bo");
+        family.sawNormal("Ada", "Bo").young("Cy", "Ada", "Bo").saw("Cy", "pastel", "Pastel");
+
+        var finding = audited(family).getFirst();
+
+        assertThat(finding.animal()).isEqualTo(family.id("Cy"));
+        assertThat(finding.repairs())
+                .filteredOn(Repair.Misread.class::isInstance)
+                .hasSizeGreaterThanOrEqualTo(2);
+    }
+
+    @Test
     void many_plain_hatchlings_of_two_visuals_point_to_another_sire() {
         var family = clowns().founder("Ada", Sex.FEMALE).founder("Bo", Sex.MALE);
         family.founder("Max", Sex.MALE).sawNormal("Max");
