@@ -3,6 +3,7 @@ package clutchwright.app;
 import clutchwright.app.cli.Exit;
 import clutchwright.app.cli.Terminal;
 import clutchwright.app.collection.InferCommand;
+import clutchwright.app.collection.KinshipCommand;
 import clutchwright.app.proofs.AuditCommand;
 import clutchwright.app.proofs.ProveCommand;
 import clutchwright.app.season.PredictCommand;
@@ -52,6 +53,7 @@ public final class Clutchwright {
         return commands.addSubcommand(new ServeCommand(terminal))
                 .addSubcommand(new PredictCommand(terminal))
                 .addSubcommand(new InferCommand(terminal))
+                .addSubcommand(new KinshipCommand(terminal))
                 .addSubcommand(new ProveCommand(terminal))
                 .addSubcommand(new AuditCommand(terminal))
                 .addSubcommand(new ImportCommand(terminal))

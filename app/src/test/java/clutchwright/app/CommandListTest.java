@@ -18,7 +18,9 @@ class CommandListTest {
     void help_lists_every_command_for_people_and_none_of_the_build() {
         assertThat(run("--help")).isZero();
         assertThat(out.toString(StandardCharsets.UTF_8))
-                .contains("serve", "predict", "prove", "import", "export", "backup", "restore")
+                .contains(
+                        "serve", "predict", "infer", "kinship", "prove", "import", "export",
+                        "backup", "restore")
                 .doesNotContain("rehearse");
     }
 
@@ -40,7 +42,8 @@ class CommandListTest {
     void every_command_explains_itself() {
         for (var command :
                 new String[] {
-                    "serve", "predict", "prove", "import", "export", "backup", "restore"
+                    "serve", "predict", "infer", "kinship", "prove", "import", "export", "backup",
+                    "restore"
                 }) {
             out.reset();
             assertThat(run(command, "--help")).isZero();

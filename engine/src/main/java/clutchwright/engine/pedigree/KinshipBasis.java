@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 
 /// On what a figure of kinship rests: what of the animals' ancestry is on record.
@@ -46,7 +46,7 @@ public record KinshipBasis(
             Pedigree pedigree, KinshipAssumptions assumptions, Collection<AnimalId> animals) {
         var met = new HashSet<AnimalId>(animals);
         var waiting = new ArrayDeque<AnimalId>(met);
-        var questions = new LinkedHashMap<String, SireQuestion>();
+        var questions = new LinkedHashSet<SireQuestion>();
         int parthenogenetic = 0;
         while (!waiting.isEmpty()) {
             var parentage = pedigree.theMember(waiting.pop()).parentage();
@@ -55,7 +55,7 @@ public record KinshipBasis(
             }
             if (parentage instanceof Parentage.Biparental(_, Sire.InDoubt(var question))
                     && isOpen(question, assumptions)) {
-                questions.putIfAbsent(question.key(), question);
+                questions.add(question);
             }
             for (var parent : parentsOf(parentage)) {
                 if (met.add(parent)) {
@@ -68,7 +68,7 @@ public record KinshipBasis(
         return new KinshipBasis(
                 questions.isEmpty()
                         ? new Method.Exact()
-                        : new Method.Expected(List.copyOf(questions.values())),
+                        : new Method.Expected(List.copyOf(questions)),
                 met.size() - new HashSet<>(animals).size(),
                 reaches.stream().mapToInt(Generations.Reach::complete).min().orElse(0),
                 reaches.stream().mapToInt(Generations.Reach::deepest).max().orElse(0),

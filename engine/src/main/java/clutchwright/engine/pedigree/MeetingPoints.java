@@ -23,7 +23,7 @@ final class MeetingPoints {
     }
 
     /// The chance of meeting in each node, youngest first; never in a mixture, but in the
-    // candidates.
+    /// candidates.
     SequencedMap<Integer, Double> of(int one, int other) {
         arrive(one, other, 1);
         var found = new TreeMap<Integer, Double>((a, b) -> Integer.compare(b, a));

@@ -20,7 +20,10 @@ final class Numbering {
     private final Descent.Builder builder;
     private final AnimalNumbers numbers;
     private final List<AnimalId> members;
-    private final Map<String, Integer> sires = new HashMap<>();
+
+    /// The same key with other candidates is another question: it cannot have the same answer.
+    private final Map<SireQuestion, Integer> sires = new HashMap<>();
+
     private final List<SireQuestion> open = new ArrayList<>();
 
     private Numbering(Pedigree pedigree, KinshipAssumptions assumptions) {
@@ -107,10 +110,10 @@ final class Numbering {
             case Sire.Unknown() -> Descent.NONE;
             case Sire.InDoubt(var question) -> {
                 // Not computeIfAbsent: what is computed adds nodes itself.
-                var known = sires.get(question.key());
+                var known = sires.get(question);
                 if (known == null) {
                     known = ask(question);
-                    sires.put(question.key(), known);
+                    sires.put(question, known);
                 }
                 yield known;
             }

@@ -41,7 +41,7 @@ public sealed interface Parentage {
         ///
         /// Animals that share a question share its answer, at every locus: a clutch by one unknown
         /// male has one question, a clutch that may be of two males has a question for each
-        // hatchling.
+        /// hatchling.
         record InDoubt(SireQuestion question) implements Sire {}
     }
 

@@ -3,6 +3,7 @@ package clutchwright.engine.agreement;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clutchwright.engine.pedigree.AnimalId;
+import clutchwright.engine.pedigree.Inbreeding;
 import clutchwright.engine.pedigree.Kinship;
 import clutchwright.engine.pedigree.KinshipAssumptions;
 import clutchwright.engine.pedigree.Member;
@@ -49,6 +50,36 @@ class KinshipAgreesWithGeneDroppingTest {
         var random = new Random(seed);
         for (int round = 0; round < 200; round++) {
             compare(RandomKindred.of(random, 4 + random.nextInt(4), true));
+        }
+    }
+
+    @Test
+    void in_numbers_it_is_the_same_as_by_name() {
+        var random = new Random(11);
+        for (int round = 0; round < 100; round++) {
+            int size = 200;
+            var dams = new int[size];
+            var sires = new int[size];
+            var members = new ArrayList<Member>();
+            for (int i = 0; i < size; i++) {
+                dams[i] = i < 4 || random.nextInt(8) == 0 ? -1 : random.nextInt(i);
+                sires[i] = i < 4 || random.nextInt(8) == 0 ? -1 : random.nextInt(i);
+                if (dams[i] == sires[i]) {
+                    dams[i] = -1;
+                }
+                if (i % 3 > 0) {
+                    dams[i] = dams[i - 1];
+                    sires[i] = sires[i - 1];
+                }
+                var id = new AnimalId(i);
+                members.add(
+                        new Member(id, Optional.empty(), Optional.empty(), of(dams[i], sires[i])));
+            }
+            var kinship = kinship(members);
+            var inbreeding = Inbreeding.ofNumbered(dams, sires);
+            for (int i = 0; i < size; i++) {
+                assertThat(inbreeding[i]).isCloseTo(kinship.inbreeding(new AnimalId(i)), within());
+            }
         }
     }
 

@@ -85,6 +85,21 @@ class KinshipTest {
         assertThat(clutch.kinship().between(clutch.id("Cy"), clutch.id("Di"))).isEqualTo(3.0 / 16);
     }
 
+    /// A clutch's question, asked of one of its young with other weights: two answers.
+    @Test
+    void a_question_of_other_candidates_is_another_question() {
+        var clutch =
+                Kindred.of(
+                        """
+                        Ada; Bo; Max
+                        Cy = Ada x Bo|Max of clutch
+                        Di = Ada x Bo:1|Max:3 of clutch
+                        """);
+
+        // Full siblings at 1/2 (both Bo 1/8, both Max 3/8), else half siblings.
+        assertThat(clutch.kinship().between(clutch.id("Cy"), clutch.id("Di"))).isEqualTo(3.0 / 16);
+    }
+
     @Test
     void the_chances_of_the_sires_can_be_those_that_the_young_have_shown() {
         var clutch = Kindred.of("Ada; Bo; Max; Cy = Ada x Bo|Max of clutch; Di = ? x Bo");
