@@ -3,7 +3,6 @@ package clutchwright.app.wording;
 import clutchwright.engine.pedigree.KinshipBasis;
 import clutchwright.engine.pedigree.KinshipBasis.Method;
 import java.util.ArrayList;
-import java.util.List;
 
 /// How closely animals are related, in words and figures.
 public final class KinshipWords {
@@ -39,8 +38,12 @@ public final class KinshipWords {
 
     private KinshipWords() {}
 
+    /// What rounding has added to a figure, or taken from it, is far below this.
+    private static final double DECIMALS = 1e12;
+
     /// `1/8` where it is that exactly, else `3.4 %`; `none` of zero.
-    public static String figure(double value) {
+    public static String figure(double exact) {
+        double value = rounded(exact);
         if (value == 0) {
             return "none";
         }
@@ -62,7 +65,8 @@ public final class KinshipWords {
     }
 
     /// Which known relation it is, or lies between.
-    public static String asCloseAs(double value) {
+    public static String asCloseAs(double exact) {
+        double value = rounded(exact);
         if (value == 0) {
             return "unrelated, as far as is on record";
         }
@@ -99,7 +103,7 @@ public final class KinshipWords {
 
     /// Care that is due where relatives are paired; blank where they are not close.
     public static String caution(double inbreeding) {
-        return inbreeding < CLOSE
+        return rounded(inbreeding) < CLOSE
                 ? ""
                 : "Young of close relatives show hidden faults more often and may be weaker. "
                         + CautionWords.ASK_A_VETERINARIAN;
@@ -131,6 +135,10 @@ public final class KinshipWords {
                 : "%d more founders have %s together.".formatted(count, Chances.percent(share));
     }
 
+    private static double rounded(double value) {
+        return Math.rint(value * DECIMALS) / DECIMALS;
+    }
+
     private static String likeness(double value) {
         var like = asCloseAs(value);
         return like.startsWith("closer") || like.startsWith("less") ? like : "as close as " + like;
@@ -152,20 +160,9 @@ public final class KinshipWords {
 
     /// What a figure rests on, as a sentence or more.
     public static String basis(KinshipBasis basis) {
-        var said = new ArrayList<String>();
-        said.add(
-                switch (basis.ancestors()) {
-                    case 0 -> "No ancestor is on record";
-                    case 1 -> "One ancestor is on record";
-                    default ->
-                            "%d ancestors are on record, every one for %s and some for %s"
-                                    .formatted(
-                                            basis.ancestors(),
-                                            generations(basis.completeGenerations()),
-                                            generations(basis.deepestGeneration()));
-                });
-        said.add("those who are not are taken to be unrelated");
-        var sentences = new ArrayList<>(List.of(String.join("; ", said) + "."));
+        var sentences = new ArrayList<String>();
+        sentences.add(
+                "%s; those who are not are taken to be unrelated.".formatted(onRecord(basis)));
         switch (basis.method()) {
             case Method.Exact() -> {}
             case Method.Expected(var over) ->
@@ -182,6 +179,24 @@ public final class KinshipWords {
                             .formatted(figureOfThird(basis.secondDivision())));
         }
         return String.join(" ", sentences);
+    }
+
+    private static String onRecord(KinshipBasis basis) {
+        int complete = basis.completeGenerations();
+        int deepest = basis.deepestGeneration();
+        if (basis.ancestors() == 0) {
+            return "No ancestor is on record";
+        }
+        var count =
+                basis.ancestors() == 1 ? "One ancestor is" : basis.ancestors() + " ancestors are";
+        if (complete == deepest) {
+            return "%s on record, all for %s back".formatted(count, generations(complete));
+        }
+        return "%s on record, %ssome for %s back"
+                .formatted(
+                        count,
+                        complete == 0 ? "" : "all for %s, ".formatted(generations(complete)),
+                        generations(deepest));
     }
 
     private static String figureOfThird(double value) {
