@@ -17,7 +17,8 @@ public final class Bench {
     @SuppressWarnings("SystemOut")
     public static void main(String... names) throws RunnerException, IOException {
         if (names.length == 0) {
-            System.out.println("Usage: ./bench NAME...   names: cross, collection, calibration");
+            System.out.println(
+                    "Usage: ./bench NAME...   names: cross, collection, calibration, kinship");
             return;
         }
         if (names[0].equals("calibration")) {
@@ -28,12 +29,19 @@ public final class Bench {
             CollectionBench.run(10_000, 60, 5);
             return;
         }
+        if (names[0].equals("kinship")) {
+            KinshipBench.run();
+            return;
+        }
         var options = new OptionsBuilder();
         for (var name : names) {
             switch (name) {
                 case "cross" -> options.include(CrossBench.class.getSimpleName());
                 default -> {
-                    System.err.println("No measurement '" + name + "'. There is: cross");
+                    System.err.println(
+                            "No measurement '"
+                                    + name
+                                    + "'. There are: cross, collection, calibration, kinship");
                     System.exit(2);
                 }
             }
