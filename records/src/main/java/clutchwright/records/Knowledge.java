@@ -11,6 +11,7 @@ import clutchwright.engine.inference.Held;
 import clutchwright.engine.inference.OwnRecords;
 import clutchwright.engine.notation.GeneLine;
 import clutchwright.engine.pedigree.AnimalId;
+import clutchwright.engine.pedigree.Kinship;
 import clutchwright.engine.pedigree.Member;
 import clutchwright.engine.pedigree.Parentage;
 import clutchwright.engine.pedigree.Pedigree;
@@ -19,6 +20,7 @@ import clutchwright.engine.probability.Distribution;
 import clutchwright.engine.probability.Fraction;
 import clutchwright.records.animals.Animal;
 import clutchwright.records.animals.Animals;
+import clutchwright.records.animals.Status;
 import clutchwright.records.statements.Latest;
 import clutchwright.records.statements.Statements;
 import clutchwright.records.store.Transaction;
@@ -30,6 +32,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -38,8 +41,14 @@ import java.util.stream.Collectors;
 /// Computed for the whole collection at once and never stored.
 public final class Knowledge {
 
+    private static final Set<Status> BREEDING_STOCK =
+            Set.of(Status.KEPT, Status.HOLD_BACK, Status.LOANED);
+
     private final Map<AnimalId, Animal> animals;
     private final Map<String, OfSpecies> bySpecies;
+
+    /// Worked out for the species that is asked about.
+    private final Map<String, Kinship> kinships = new ConcurrentHashMap<>();
 
     private Knowledge(Map<AnimalId, Animal> animals, Map<String, OfSpecies> bySpecies) {
         this.animals = animals;
@@ -86,6 +95,21 @@ public final class Knowledge {
     /// The pedigree of a species; empty if no animal is of it.
     public Optional<Pedigree> pedigree(String species) {
         return Optional.ofNullable(bySpecies.get(species)).map(OfSpecies::pedigree);
+    }
+
+    /// How closely the animals of a species are related; empty if no animal is of it.
+    public Optional<Kinship> kinship(String species) {
+        return pedigree(species)
+                .map(found -> kinships.computeIfAbsent(species, _ -> Kinship.of(found)));
+    }
+
+    /// The animals of a species that are kept here for breeding: kept, held back or loaned out.
+    public List<AnimalId> breedingStock(String species) {
+        return animals.values().stream()
+                .filter(animal -> animal.species().equals(species))
+                .filter(animal -> BREEDING_STOCK.contains(animal.status()))
+                .map(Animal::id)
+                .toList();
     }
 
     /// Records of descent that cannot be true, and were left out of what follows.

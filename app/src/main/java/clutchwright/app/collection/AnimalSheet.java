@@ -59,6 +59,7 @@ record AnimalSheet(Holding holding, Preferring preferring) {
                 GenesPart.of(model, knowledge, animal, !(said.isEmpty() && seen.isEmpty())),
                 CautionLine.of(model, knowledge.of(animal.id())),
                 PedigreePart.of(model, knowledge, animal, ink),
+                KinPart.of(knowledge, animal),
                 said,
                 seen,
                 young,

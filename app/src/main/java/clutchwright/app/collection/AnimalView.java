@@ -18,6 +18,7 @@ public record AnimalView(
         GenesPart genes,
         List<CautionLine> cautions,
         PedigreePart pedigree,
+        KinPart kin,
         List<StatementLine> said,
         List<StatementLine> seen,
         YoungPart young,

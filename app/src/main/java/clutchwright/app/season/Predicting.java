@@ -82,6 +82,7 @@ final class Predicting {
                                                         her,
                                                         him,
                                                         limit,
+                                                        Related.of(holding.knowledge(), her, him),
                                                         planning(her, him, found),
                                                         Address.ofPair(form, field, species)))));
         return new PredictView(

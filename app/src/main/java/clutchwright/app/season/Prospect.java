@@ -22,6 +22,7 @@ import java.util.Set;
 /// @param more whether there are more kinds than are listed
 /// @param targets the forms in play, each with its odds, in the order given
 /// @param wanted odds of what was ticked
+/// @param related how closely the two are related
 /// @param planning what can be done with this pair
 /// @param alone the address of this pair's own prediction
 public record Prospect(
@@ -36,6 +37,7 @@ public record Prospect(
         boolean more,
         List<Target> targets,
         Odds wanted,
+        Related related,
         Planning planning,
         String alone) {
 
@@ -54,6 +56,7 @@ public record Prospect(
             ParentCard dam,
             ParentCard sire,
             int limit,
+            Related related,
             Planning planning,
             String alone) {
         var model = question.catalogue().model();
@@ -84,6 +87,7 @@ public record Prospect(
                         .map(form -> target(cross, form, question.eggs()))
                         .toList(),
                 odds(cross, sought.wanted(), question.eggs()),
+                related,
                 planning,
                 alone);
     }

@@ -31,6 +31,9 @@ public final class KinshipWords {
             "How closely they are related is not known: an animal that is not on record has no"
                     + " ancestors here.";
 
+    public static final String NOT_YET =
+            "How closely it is related is being worked out: load the page again.";
+
     private static final int LARGEST_DENOMINATOR = 64;
 
     /// Half-siblings' young and closer.

@@ -86,6 +86,12 @@ class AnimalScreenTest extends Browsing {
         assertThat(page().locator(".album img")).hasCount(1);
         page().locator("#ink").selectOption("Clown");
         assertThat(page().locator("#pedigree .pedigree-ink").first()).isVisible();
+        assertThat(page().locator(".kin")).containsText("Not inbred, as far as is on record.");
+        assertThat(page().locator(".kin")).containsText("Mean kinship");
+        page().getByText("From which founders its genes are").click();
+        // Half of each parent.
+        assertThat(page().locator(".kin tr:has-text('ANI-0')")).containsText("1/2, that is 50 %");
+        assertThat(page().locator(".kin tr:has-text('ANI-1')")).containsText("1/2, that is 50 %");
         inspect("collection-animal");
     }
 

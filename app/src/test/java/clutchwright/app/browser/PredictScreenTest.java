@@ -218,6 +218,26 @@ class PredictScreenTest extends Browsing {
         assertThat(page().locator("h1")).hasText("PR-6 × PR-8");
     }
 
+    /// Wright 1922: the young of half siblings are inbred by 1/8, through their common parent.
+    @Test
+    void half_siblings_are_told_through_whom_their_young_would_be_inbred() {
+        var stock = new Stock(bean(Holding.class));
+        var sire = stock.male("PR-20", "Clown");
+        var one = stock.female("PR-21", "Pastel");
+        var other = stock.female("PR-22", "Pastel");
+        var brother = stock.young("PR-23", one, sire, java.time.LocalDate.of(2024, 6, 1));
+        var sister = stock.young("PR-24", other, sire, java.time.LocalDate.of(2024, 6, 2));
+        open("/season/predict?dam=%s&sire=%s".formatted(sister.id(), brother.id()));
+
+        var related = page().locator(".related");
+        assertThat(related).containsText("1/8, that is 12.5 %");
+        assertThat(related).containsText("as close as half-siblings’ young");
+        assertThat(related.getByRole(AriaRole.LINK)).hasText("PR-20");
+        assertThat(related).containsText("3 ancestors are on record");
+        assertThat(related).containsText("Ask a veterinarian");
+        inspect("predict-related");
+    }
+
     @Test
     void another_sire_is_added_to_a_prediction() {
         predict("het Clown", "Clown");
