@@ -260,7 +260,7 @@ public final class PedigreeInference {
             var sires = SireAnswers.byDam(kin, most);
             var alone = attempts(loci, sires);
             if (most.equals(TOGETHER.getLast()) || alone.stream().allMatch(LocusAttempt::isExact)) {
-                return couple(alone, sires, SireAnswers.bySire(kin, most));
+                return couple(alone, sires, SireAnswers.scattered(kin, most));
             }
             // Weighing many answers together made a tree too wide: fewer, then.
         }
@@ -278,7 +278,10 @@ public final class PedigreeInference {
         var other = coupling;
         if (!sires.isOneGroup()) {
             var loci = coupling.attempts.stream().map(LocusAttempt::locus).toList();
-            other = SireCoupling.of(attempts(loci, otherwise), otherwise, this::attempt);
+            other =
+                    sires.isGroupedAs(otherwise)
+                            ? SireCoupling.uncoupled(solved, sires)
+                            : SireCoupling.of(attempts(loci, otherwise), otherwise, this::attempt);
         }
         sireWeights = coupling.posterior;
         coupling.answers(other).forEach(answer -> found.put(answer.locus(), answer));

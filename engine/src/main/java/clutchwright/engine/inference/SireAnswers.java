@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /// What the loci together say of the sires in doubt.
@@ -19,8 +20,8 @@ final class SireAnswers {
     private final List<List<Integer>> groups;
     private final List<double[]> priors;
 
-    private SireAnswers(Kin kin, int most, int[] parents) {
-        groups = groupsOf(kin, most, parents);
+    private SireAnswers(Kin kin, List<List<Integer>> groups) {
+        this.groups = groups;
         priors = groups.stream().map(group -> product(kin, group)).toList();
     }
 
@@ -29,26 +30,26 @@ final class SireAnswers {
     ///
     /// @param most combinations of answers that are weighed together
     static SireAnswers byDam(Kin kin, int most) {
-        return new SireAnswers(kin, most, kin.dam);
+        return new SireAnswers(kin, groupsOf(kin, most, questionsByDam(kin)));
     }
 
-    /// Where there are too many for one group, those with the same first candidate together.
-    static SireAnswers bySire(Kin kin, int most) {
-        var first =
-                Arrays.stream(kin.question)
-                        .map(
-                                question ->
-                                        question == Kin.NONE
-                                                        || kin.questions
-                                                                .get(question)
-                                                                .isWhetherAny()
-                                                ? Kin.NONE
-                                                : kin.questions
-                                                        .get(question)
-                                                        .candidates()
-                                                        .getFirst())
-                        .toArray();
-        return new SireAnswers(kin, most, first);
+    /// Where there are too many for one group, those of one dam in groups as different as can
+    /// be: what the groups tell each other then matters most.
+    static SireAnswers scattered(Kin kin, int most) {
+        var questions = questionsByDam(kin);
+        var parts = groupsOf(kin, most, questions).size();
+        var dealt = new ArrayList<Integer>();
+        for (var first = 0; first < parts; first++) {
+            for (var i = first; i < questions.size(); i += parts) {
+                dealt.add(questions.get(i));
+            }
+        }
+        return new SireAnswers(kin, groupsOf(kin, most, dealt));
+    }
+
+    /// Whether the same questions are weighed together.
+    boolean isGroupedAs(SireAnswers that) {
+        return Set.copyOf(groups).equals(Set.copyOf(that.groups));
     }
 
     boolean isOneGroup() {
@@ -173,17 +174,20 @@ final class SireAnswers {
         return table;
     }
 
-    /// All in one group where that is not too many; else in the order of one of the parents.
-    private static List<List<Integer>> groupsOf(Kin kin, int most, int... parents) {
-        var all = new ArrayList<List<Integer>>();
+    private static List<Integer> questionsByDam(Kin kin) {
         var order = new ArrayList<Integer>();
         for (var animal = 0; animal < kin.animals.size(); animal++) {
             if (kin.question[animal] != Kin.NONE) {
                 order.add(animal);
             }
         }
-        order.sort((a, b) -> Integer.compare(parents[a], parents[b]));
-        var questions = order.stream().map(animal -> kin.question[animal]).distinct().toList();
+        order.sort((a, b) -> Integer.compare(kin.dam[a], kin.dam[b]));
+        return order.stream().map(animal -> kin.question[animal]).distinct().toList();
+    }
+
+    /// All in one group where that is not too many; else as many as go, in this order.
+    private static List<List<Integer>> groupsOf(Kin kin, int most, List<Integer> questions) {
+        var all = new ArrayList<List<Integer>>();
         var open = new ArrayList<Integer>();
         var size = 1;
         for (var question : questions) {

@@ -80,6 +80,12 @@ final class SireCoupling {
                 attempts, unsettled, logAlone(attempts, first), sires.posterior(likelihoods));
     }
 
+    /// Each locus as if the others said nothing of the sires: what there is to compare with
+    /// where no two questions can be weighed together.
+    static SireCoupling uncoupled(List<LocusAttempt> alone, SireAnswers sires) {
+        return new SireCoupling(alone, List.of(), logAlone(alone, alone), sires.prior());
+    }
+
     private static List<Double> logAlone(List<LocusAttempt> attempts, List<LocusAttempt> first) {
         var found = new HashMap<LocusId, Double>();
         first.forEach(attempt -> found.put(attempt.locus(), attempt.logTotal()));
