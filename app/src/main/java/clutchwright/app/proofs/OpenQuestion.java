@@ -14,6 +14,7 @@ import java.util.Optional;
 /// @param parents how many of its parents are on record, none to two
 /// @param looked how many of its young were looked at
 /// @param best the mating of this season that settles it soonest; empty where there is none
+/// @param apart whether the two are taken to be independent of each other: a first estimate
 /// @param tooYoung whether the animal itself is not to be bred yet
 record OpenQuestion(
         Animal animal,
@@ -23,7 +24,8 @@ record OpenQuestion(
         int parents,
         int looked,
         boolean tooYoung,
-        Optional<TestMating> best) {
+        Optional<TestMating> best,
+        boolean apart) {
 
     /// What this season can settle first; then animals that breed; then what is most in doubt.
     static final Comparator<OpenQuestion> MOST_TO_SETTLE =
@@ -37,6 +39,12 @@ record OpenQuestion(
     /// What one usual clutch of this season is expected to tell.
     double bitsThisSeason() {
         return best.map(mating -> mating.bits(TestMating.USUAL_CLUTCH)).orElse(0.0);
+    }
+
+    /// The same with a mating that was worked out in full.
+    OpenQuestion settledBy(Optional<TestMating> exact) {
+        return new OpenQuestion(
+                animal, allele, chance, claimed, parents, looked, tooYoung, exact, false);
     }
 
     /// As an address names it.

@@ -28,6 +28,11 @@ final class OpenQuestions {
 
     private static final int OF_EACH_KIND = 2;
 
+    /// Four pages of the list.
+    private static final int IN_FULL = 100;
+
+    private static final int MATES_IN_FULL = 6;
+
     private final PedigreeInference inference;
     private final List<Animal> kept;
     private final List<Animal> ready;
@@ -57,7 +62,31 @@ final class OpenQuestions {
             }
         }
         questions.sort(OpenQuestion.MOST_TO_SETTLE);
+        // Those that are looked at first are worked out in full: the two of a pair together.
+        for (var i = 0; i < Math.min(IN_FULL, questions.size()); i++) {
+            questions.set(i, inFull(questions.get(i)));
+        }
+        questions.sort(OpenQuestion.MOST_TO_SETTLE);
         return List.copyOf(questions);
+    }
+
+    private OpenQuestion inFull(OpenQuestion question) {
+        if (question.best().isEmpty()) {
+            return question;
+        }
+        var test =
+                CarrierTest.of(inference, question.animal().id(), question.allele()).orElseThrow();
+        var chances = inference.chancesAt(question.allele().locus()).orElseThrow();
+        var likely =
+                test.withEachApart(mates(chances, question.allele(), question.animal())).stream()
+                        .limit(MATES_IN_FULL)
+                        .map(TestMating::mate)
+                        .toList();
+        return question.settledBy(best(test.withEach(likely)));
+    }
+
+    private static Optional<TestMating> best(List<TestMating> matings) {
+        return matings.stream().findFirst().filter(mating -> !mating.telling().isEmpty());
     }
 
     private List<OpenQuestion> at(LocusChances chances, Allele allele) {
@@ -80,7 +109,7 @@ final class OpenQuestions {
         var matings =
                 tooYoung
                         ? List.<TestMating>of()
-                        : test.withEach(mates(chances, test.allele(), animal));
+                        : test.withEachApart(mates(chances, test.allele(), animal));
         var records = inference.records();
         var parentage = records.pedigree().theMember(animal.id()).parentage();
         return new OpenQuestion(
@@ -94,7 +123,8 @@ final class OpenQuestions {
                                 .filter(young -> chances.lookAt(young).isPresent())
                                 .count(),
                 tooYoung,
-                matings.stream().findFirst().filter(mating -> !mating.telling().isEmpty()));
+                best(matings),
+                true);
     }
 
     private List<AnimalId> mates(LocusChances chances, Allele allele, Animal animal) {

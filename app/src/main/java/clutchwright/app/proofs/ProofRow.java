@@ -49,11 +49,20 @@ public record ProofRow(
                                         ProofWords.noMateThisSeason(
                                                 animal.sex().isPresent(), question.tooYoung())),
                 best.isPresent(),
-                best.map(mating -> ProofWords.needed(mating.needed(TestMating.DOUBTFUL)))
+                best.map(
+                                mating ->
+                                        about(question)
+                                                + ProofWords.needed(
+                                                        mating.needed(TestMating.DOUBTFUL)))
                         .orElse(""),
-                best.map(mating -> Chances.percent(mating.chanceOfTrait(TestMating.USUAL_CLUTCH)))
+                best.map(
+                                mating ->
+                                        about(question)
+                                                + Chances.percent(
+                                                        mating.chanceOfTrait(
+                                                                TestMating.USUAL_CLUTCH)))
                         .orElse(""),
-                best.map(mating -> bits(question.bitsThisSeason())).orElse(""));
+                best.map(mating -> about(question) + bits(question.bitsThisSeason())).orElse(""));
     }
 
     static String pathOf(OpenQuestion question) {
@@ -61,6 +70,10 @@ public record ProofRow(
                 + question.animal().id()
                 + "?gene="
                 + URLEncoder.encode(question.gene(), StandardCharsets.UTF_8);
+    }
+
+    private static String about(OpenQuestion question) {
+        return question.apart() ? "about " : "";
     }
 
     static String bits(double bits) {

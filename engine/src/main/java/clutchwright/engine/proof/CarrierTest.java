@@ -1,6 +1,7 @@
 package clutchwright.engine.proof;
 
 import clutchwright.engine.genetics.Allele;
+import clutchwright.engine.genetics.Genotype;
 import clutchwright.engine.genetics.Sex;
 import clutchwright.engine.inference.LocusChances;
 import clutchwright.engine.inference.Method;
@@ -9,8 +10,11 @@ import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.engine.probability.BayesFactor;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.SequencedMap;
 
 /// Whether an animal carries an allele: what the clutches say so far, and what would settle it.
 ///
@@ -135,25 +139,49 @@ public final class CarrierTest {
     ///
     /// @throws IllegalArgumentException if one is not in the pedigree
     public List<TestMating> withEach(Collection<AnimalId> mates) {
-        var own = sex();
-        if (own.isEmpty()) {
-            return List.of();
+        var others = ofOtherSex(mates);
+        return others.isEmpty() ? List.of() : matings(chances.togetherWithEach(animal, others));
+    }
+
+    /// The same as if the animal and its mates were independent of each other: quick, to choose
+    /// by, and off where the two are related or have young together.
+    ///
+    /// @throws IllegalArgumentException if one is not in the pedigree
+    public List<TestMating> withEachApart(Collection<AnimalId> mates) {
+        var own = chances.of(animal);
+        var joints = new LinkedHashMap<AnimalId, SequencedMap<List<Genotype>, Double>>();
+        for (var mate : ofOtherSex(mates)) {
+            var joint = new LinkedHashMap<List<Genotype>, Double>();
+            chances.of(mate)
+                    .forEach(
+                            (his, q) ->
+                                    own.forEach((hers, p) -> joint.put(List.of(hers, his), p * q)));
+            joints.put(mate, joint);
         }
-        var others =
-                mates.stream()
-                        .distinct()
-                        .filter(
-                                mate ->
-                                        sexOf(mate)
-                                                .filter(own.get().opposite()::equals)
-                                                .isPresent())
-                        .toList();
+        return matings(joints);
+    }
+
+    private List<AnimalId> ofOtherSex(Collection<AnimalId> mates) {
+        var own = sex();
+        return mates.stream()
+                .distinct()
+                .filter(mate -> !mate.equals(animal))
+                .filter(mate -> own.map(Sex::opposite).equals(sexOf(mate)))
+                .filter(mate -> own.isPresent())
+                .toList();
+    }
+
+    private List<TestMating> matings(Map<AnimalId, SequencedMap<List<Genotype>, Double>> joints) {
         var matings = new ArrayList<TestMating>();
-        var hatchlings = new Hatchlings(inference, chances, own.get());
-        chances.togetherWithEach(animal, others)
-                .forEach(
-                        (mate, joint) ->
-                                hatchlings.mating(mate, allele, joint).ifPresent(matings::add));
+        sex().ifPresent(
+                        own -> {
+                            var hatchlings = new Hatchlings(inference, chances, own);
+                            joints.forEach(
+                                    (mate, joint) ->
+                                            hatchlings
+                                                    .mating(mate, allele, joint)
+                                                    .ifPresent(matings::add));
+                        });
         matings.sort(TestMating.SOONEST_SETTLED);
         return List.copyOf(matings);
     }

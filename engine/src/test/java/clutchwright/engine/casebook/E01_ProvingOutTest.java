@@ -135,6 +135,28 @@ class E01_ProvingOutTest {
     }
 
     @Test
+    void taken_apart_strangers_give_the_same_and_siblings_do_not() {
+        var family =
+                clowns().founder("Ma", Sex.FEMALE)
+                        .founder("Pa", Sex.MALE)
+                        .het("Ma", "clown", "Clown", Fraction.HALF)
+                        .said("Pa", "clown", "+/+")
+                        .young("Ada", Sex.FEMALE, "Ma", "Pa")
+                        .young("Bo", Sex.MALE, "Ma", "Pa")
+                        .founder("Cy", Sex.MALE)
+                        .said("Cy", "clown", "Clown/+")
+                        .sawNormal("Ada", "Bo");
+        var test = clown(family, "Ada", NO_DOUBT);
+
+        var sibling = test.withEachApart(List.of(family.id("Bo"))).getFirst();
+        var stranger = test.withEachApart(List.of(family.id("Cy"))).getFirst();
+
+        assertThat(sibling.chanceOfTrait(1)).isEqualTo(1.0 / 16 / 4, within(1e-15));
+        assertThat(stranger.chanceOfTrait(1)).isEqualTo(1.0 / 4 / 4, within(1e-15));
+        assertThat(with(test, family, "Cy").chanceOfTrait(1)).isEqualTo(1.0 / 16, within(1e-15));
+    }
+
+    @Test
     void the_best_mate_is_the_one_who_settles_it_with_the_fewest_hatchlings() {
         var family =
                 possibleHetAndVisual()
