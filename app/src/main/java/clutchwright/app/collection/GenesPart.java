@@ -48,7 +48,7 @@ public record GenesPart(Markup line, Markup strands, List<Why> why) {
                                                 } else if (look.visible()) {
                                                     why.add(
                                                             why(
-                                                                    Chances.fraction(chance),
+                                                                    Chances.both(chance),
                                                                     "shows " + look.name(),
                                                                     at.basis(),
                                                                     ""));
@@ -60,22 +60,25 @@ public record GenesPart(Markup line, Markup strands, List<Why> why) {
                                 if (!allele.isWild() && !chance.isNone()) {
                                     why.add(
                                             why(
-                                                    Chances.fraction(chance),
+                                                    Chances.both(chance),
                                                     "het " + allele.name(),
                                                     at.basis(),
                                                     parents(knowledge, animal, allele)));
                                 }
                             }
                         });
-        return new GenesPart(GeneLineMarkup.of(model, held).line(), Strands.of(held).large(), why);
+        return new GenesPart(
+                GeneLineMarkup.of(model, held).line(),
+                Strands.of(knowledge.strands(animal.id())).large(),
+                why);
     }
 
     private static Why whyShown(Phenotype look, Basis basis, boolean lookedAt) {
         return new Why(
                 "shows",
                 look.name(),
-                basis == Basis.PARENTS && lookedAt
-                        ? "It was seen, and its parents can give it."
+                basis == Basis.ALL_RECORDS && lookedAt
+                        ? "It was seen, and all records together bear it out."
                         : BasisWords.of(basis),
                 BasisWords.isContradicted(basis));
     }
@@ -84,7 +87,7 @@ public record GenesPart(Markup line, Markup strands, List<Why> why) {
         return new Why(
                 figure,
                 gene,
-                BasisWords.of(basis) + (basis == Basis.PARENTS ? parents : ""),
+                BasisWords.of(basis) + (basis == Basis.ALL_RECORDS ? parents : ""),
                 BasisWords.isContradicted(basis));
     }
 

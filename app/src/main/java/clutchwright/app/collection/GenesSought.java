@@ -2,6 +2,7 @@ package clutchwright.app.collection;
 
 import clutchwright.app.collection.Asked.How;
 import clutchwright.app.holding.Holding;
+import clutchwright.app.wording.Chances;
 import clutchwright.app.wording.ReadingWords;
 import clutchwright.engine.catalogue.Catalogue;
 import clutchwright.engine.genetics.Allele;
@@ -18,8 +19,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/// Genes that animals of the list must have, by what follows from the records: a het that only the
-/// parents tell of counts as well.
+/// Genes that animals of the list must have, by what follows from the records: a het that only
+/// the parents tell of counts as well.
 ///
 /// @param bySpecies what the typed line means in each catalogue that understands it
 /// @param how what an animal must be of the genes that the line says show
@@ -71,7 +72,9 @@ record GenesSought(Holding holding, Map<String, Genes> bySpecies, How how) {
                         case HAS ->
                                 commonAlleles(shown).stream()
                                         .allMatch(
-                                                allele -> held.chanceOfCarrying(allele).isWhole());
+                                                allele ->
+                                                        Chances.isAsGoodAsCertain(
+                                                                held.chanceOfCarrying(allele)));
                         case MAY_HAVE ->
                                 commonAlleles(shown).stream()
                                         .noneMatch(
@@ -94,7 +97,8 @@ record GenesSought(Holding holding, Map<String, Genes> bySpecies, How how) {
                 .isPresent();
     }
 
-    /// Whoever asks for Pastel wants Super Pastel too; whoever asks for the super wants it alone.
+    /// Whoever asks for Pastel wants Super Pastel too; whoever asks for the super wants it
+    /// alone.
     private static boolean isAskedFor(
             PhenotypeMap map, Phenotype look, Genes.Statement.Shows shown) {
         if (shown.pairs().stream().anyMatch(pair -> map.phenotypeOf(pair).equals(look))) {
@@ -107,7 +111,8 @@ record GenesSought(Holding holding, Map<String, Genes> bySpecies, How how) {
                 && commonAlleles(shown).stream().allMatch(allele -> map.reveals(look, allele));
     }
 
-    /// The alleles that every pair of the line has; of a name for several pairs there may be none.
+    /// The alleles that every pair of the line has; of a name for several pairs there may be
+    /// none.
     private static List<Allele> commonAlleles(Genes.Statement.Shows shown) {
         return shown.pairs().getFirst().alleles().stream()
                 .filter(allele -> !allele.isWild())

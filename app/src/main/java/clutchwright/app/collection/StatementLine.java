@@ -80,13 +80,17 @@ public record StatementLine(
         for (var statement : genes.statements()) {
             if (statement instanceof Genes.Statement.Carries(var allele, var said)) {
                 var follows = held.chanceOfCarrying(allele);
-                if (!follows.equals(said)) {
+                if (!Chances.asTraded(follows).equals(Chances.asTraded(said))) {
                     differences.add(
-                            "%s: %s as it was said, %s by what is on record."
+                            "Said to be %s het %s; by all that is on record %s."
                                     .formatted(
+                                            Chances.het(said),
                                             allele.name(),
-                                            Chances.fraction(said),
-                                            follows.isNone() ? "none" : Chances.fraction(follows)));
+                                            follows.isNone()
+                                                    ? "nothing speaks for it"
+                                                    : "it is "
+                                                            + Chances.het(
+                                                                    Chances.asTraded(follows))));
                 }
             }
         }

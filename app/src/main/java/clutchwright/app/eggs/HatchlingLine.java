@@ -65,7 +65,7 @@ public record HatchlingLine(
                 egg.hatchlings().size() > 1,
                 animal,
                 holding.line(animal.id()),
-                Strands.of(holding.knowledge().of(animal.id())),
+                Strands.of(holding.knowledge().strands(animal.id())),
                 weight,
                 look,
                 judgement);

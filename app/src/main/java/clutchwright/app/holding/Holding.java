@@ -1,15 +1,18 @@
 package clutchwright.app.holding;
 
 import clutchwright.app.parts.GeneLineMarkup;
+import clutchwright.app.web.Figures;
 import clutchwright.engine.catalogue.Catalogue;
 import clutchwright.engine.notation.GeneLine;
 import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.records.Knowledge;
+import clutchwright.records.OnRecord;
 import clutchwright.records.overlay.Overlay;
 import clutchwright.records.overlay.OverlayEntry;
 import clutchwright.records.overlay.OwnGenes;
 import clutchwright.records.store.Author;
 import clutchwright.records.store.Database;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -18,18 +21,25 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /// The collection that is being served: its store, its catalogues, and what follows from it.
 ///
-/// What follows is computed when it is first asked for after a change, and kept until the next.
-public final class Holding implements AutoCloseable {
+/// What is on record is read when it is first asked for after a change. What follows from it is
+/// worked out behind the pages: a page waits for it no longer than one hardly notices, and then
+/// shows what was worked out last.
+public final class Holding implements Figures, AutoCloseable {
 
     public static final String MAIN_SPECIES = "python-regius";
 
     private final Database database;
     private final Map<String, Catalogue> shipped = new ConcurrentHashMap<>();
     private final Map<String, OfSpecies> species = new ConcurrentHashMap<>();
+    private final Concluding concluding = new Concluding();
+    private final Duration patience;
+    private volatile Optional<Facts> read = Optional.empty();
     private volatile Optional<Known> known = Optional.empty();
 
-    public Holding(Database database) {
+    /// @param patience how long a page waits for what follows from a change
+    public Holding(Database database, Duration patience) {
         this.database = database;
+        this.patience = patience;
     }
 
     public Database database() {
@@ -101,28 +111,55 @@ public final class Holding implements AutoCloseable {
                 .orElseGet(() -> OfSpecies.of(revision, entries, shipped(id)));
     }
 
-    /// What follows from the records as they are now.
+    /// The records as they are now, with what was worked out last of what follows from them.
     public Knowledge knowledge() {
-        return keptFor(database.revision()).orElseGet(this::freshKnowledge);
+        var facts = factsAt(database.revision());
+        var last = concluding.last();
+        return known.filter(kept -> kept.isOf(facts, last))
+                .map(Known::knowledge)
+                .orElseGet(() -> knowledge(facts, last));
     }
 
-    /// One at a time: a second page that waits finds what the first has computed.
-    private synchronized Knowledge freshKnowledge() {
+    private Knowledge knowledge(Facts facts, Concluding.Concluded last) {
+        var knowledge = Knowledge.of(facts.onRecord(), last.conclusions());
+        known = Optional.of(new Known(facts.revision(), last.revision(), knowledge));
+        return knowledge;
+    }
+
+    private Facts factsAt(long revision) {
+        var kept = read;
+        return kept.isPresent() && kept.get().revision() == revision ? kept.get() : freshFacts();
+    }
+
+    /// One at a time: a second page that waits finds what the first has read.
+    private synchronized Facts freshFacts() {
         var revision = database.revision();
-        return keptFor(revision)
-                .orElseGet(
-                        () -> {
-                            // Before the store is read: a read within a read takes a second
-                            // connection.
-                            Catalogue.shippedSpecies().forEach(this::catalogue);
-                            var fresh = database.read(tx -> Knowledge.of(tx, this::catalogue));
-                            known = Optional.of(new Known(revision, fresh));
-                            return fresh;
-                        });
+        if (read.isPresent() && read.get().revision() == revision) {
+            return read.get();
+        }
+        // Before the store is read: a read within a read takes a second connection.
+        Catalogue.shippedSpecies().forEach(this::catalogue);
+        var fresh = new Facts(revision, database.read(tx -> OnRecord.of(tx, this::catalogue)));
+        concluding.ask(revision, fresh.onRecord());
+        concluding.await(patience);
+        read = Optional.of(fresh);
+        return fresh;
     }
 
-    private Optional<Knowledge> keptFor(long revision) {
-        return known.filter(kept -> kept.revision() == revision).map(Known::knowledge);
+    @Override
+    public State state() {
+        if (concluding.isDone()) {
+            return concluding.hasFailed() ? State.FAILED : State.FRESH;
+        }
+        return concluding.hasBegun() ? State.BEHIND : State.FIRST;
+    }
+
+    /// Waits until what follows from the records as they are now is worked out.
+    ///
+    /// @return whether it was within that time
+    public boolean await(Duration longest) {
+        knowledge();
+        return concluding.await(longest);
     }
 
     /// The animal's genes in type.
@@ -137,6 +174,7 @@ public final class Holding implements AutoCloseable {
 
     @Override
     public void close() {
+        concluding.close();
         database.close();
     }
 
@@ -156,5 +194,12 @@ public final class Holding implements AutoCloseable {
         }
     }
 
-    private record Known(long revision, Knowledge knowledge) {}
+    private record Facts(long revision, OnRecord onRecord) {}
+
+    private record Known(long revision, long concluded, Knowledge knowledge) {
+
+        boolean isOf(Facts facts, Concluding.Concluded last) {
+            return revision == facts.revision() && concluded == last.revision();
+        }
+    }
 }

@@ -4,6 +4,7 @@ import clutchwright.app.web.Preferring;
 import clutchwright.records.store.Database;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -13,8 +14,11 @@ import org.springframework.context.annotation.Configuration;
 class HoldingSetup {
 
     @Bean
-    Holding holding(@Value("${clutchwright.data}") String folder, Clock clock) {
-        return new Holding(Database.open(Path.of(folder), clock));
+    Holding holding(
+            @Value("${clutchwright.data}") String folder,
+            @Value("${clutchwright.patience}") Duration patience,
+            Clock clock) {
+        return new Holding(Database.open(Path.of(folder), clock), patience);
     }
 
     @Bean

@@ -29,10 +29,17 @@ public record GeneLineMarkup(List<String> shows, List<Carried> carries) {
     /// Something that is not surely seen.
     ///
     /// @param allele the allele carried, or the form that may show
-    public record Carried(String allele, Fraction chance, Place place) {
+    /// @param figure the chance as it is written
+    public record Carried(String allele, Fraction chance, Place place, String figure) {
 
         public Carried(String allele, Fraction chance) {
-            this(allele, chance, Place.UNSEEN);
+            this(allele, chance, Place.UNSEEN, Chances.fraction(chance));
+        }
+
+        /// In the trade's convention, whatever the figure behind it.
+        static Carried asTraded(String allele, Fraction chance, Place place) {
+            var traded = Chances.asTraded(chance);
+            return new Carried(allele, traded, place, Chances.het(traded));
         }
 
         private boolean mayShow() {
@@ -78,8 +85,8 @@ public record GeneLineMarkup(List<String> shows, List<Carried> carries) {
         return new GeneLineMarkup(shows, carries);
     }
 
-    /// What is held of an animal: forms that it surely shows, forms that it may show where its
-    /// looks are not settled, and alleles that it carries unseen.
+    /// What is held of an animal, in the trade's figures: forms that it surely shows, forms
+    /// that it may show where its looks are not settled, and alleles that it carries unseen.
     public static GeneLineMarkup of(GeneticModel model, Held held) {
         var shows = new ArrayList<String>();
         var carries = new ArrayList<Carried>();
@@ -91,22 +98,29 @@ public record GeneLineMarkup(List<String> shows, List<Carried> carries) {
                             looks.chances()
                                     .forEach(
                                             (look, chance) -> {
-                                                if (look.visible() && chance.isWhole()) {
+                                                if (look.visible()
+                                                        && Chances.isAsGoodAsCertain(chance)) {
                                                     shows.add(look.name());
                                                 } else if (look.visible()) {
                                                     carries.add(
-                                                            new Carried(
+                                                            Carried.asTraded(
                                                                     look.name(),
                                                                     chance,
                                                                     Place.MAY_SHOW));
                                                 }
                                             });
-                            var settled = looks.theCertain().filter(Phenotype::visible);
-                            var place = settled.isPresent() ? Place.BEHIND_THE_LOOK : Place.UNSEEN;
+                            var settled =
+                                    looks.chances().entrySet().stream()
+                                            .filter(entry -> entry.getKey().visible())
+                                            .anyMatch(
+                                                    entry ->
+                                                            Chances.isAsGoodAsCertain(
+                                                                    entry.getValue()));
+                            var place = settled ? Place.BEHIND_THE_LOOK : Place.UNSEEN;
                             for (var allele : map.locus().alleles()) {
                                 var unseen = carriedUnseen(map, at.genotypes(), allele);
                                 if (!allele.isWild() && !unseen.isNone()) {
-                                    carries.add(new Carried(allele.name(), unseen, place));
+                                    carries.add(Carried.asTraded(allele.name(), unseen, place));
                                 }
                             }
                         });
@@ -160,7 +174,7 @@ public record GeneLineMarkup(List<String> shows, List<Carried> carries) {
         return new Markup()
                 .raw(
                         "<i class=\"may\">%s%s <small>%s</small>",
-                        before, carried.allele(), Chances.fraction(carried.chance()))
+                        before, carried.allele(), carried.figure())
                 .add(ChanceLine.of(carried.chance().value()))
                 .raw("</i>");
     }

@@ -1,6 +1,7 @@
 package clutchwright.app.parts;
 
 import clutchwright.engine.genetics.Allele;
+import clutchwright.engine.genetics.LocusId;
 import clutchwright.engine.genetics.Outcome;
 import clutchwright.engine.inference.Held;
 import clutchwright.engine.probability.Distribution;
@@ -8,12 +9,15 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.SequencedMap;
 import java.util.stream.Collectors;
 
-/// The two strands: two rows, from the dam and from the sire, and a column a locus. Ink where an
-/// allele that is not wild is certain, hatched to its chance where not, open where it is wild.
+/// The two strands: two rows, from the dam and from the sire, and a column a locus. Ink where
+/// an allele that is not wild is certain, hatched to its chance where not, open where it is
+/// wild.
 ///
-/// It is the same drawing wherever a genotype is shown. What it shows stands in its label as words.
+/// It is the same drawing wherever a genotype is shown. What it shows stands in its label as
+/// words.
 ///
 /// @param columns in naming order
 public record Strands(List<Column> columns) {
@@ -35,11 +39,9 @@ public record Strands(List<Column> columns) {
                 outcome.loci().stream().map(at -> column(at.fromDam(), at.fromSire())).toList());
     }
 
-    public static Strands of(Held held) {
+    public static Strands of(SequencedMap<LocusId, Held.Strands> loci) {
         return new Strands(
-                held.loci().values().stream()
-                        .map(at -> column(at.fromDam(), at.fromSire()))
-                        .toList());
+                loci.values().stream().map(at -> column(at.fromDam(), at.fromSire())).toList());
     }
 
     private static Column column(Distribution<Allele> dam, Distribution<Allele> sire) {

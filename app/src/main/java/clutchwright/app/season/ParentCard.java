@@ -2,11 +2,9 @@ package clutchwright.app.season;
 
 import clutchwright.app.parts.GeneLineMarkup;
 import clutchwright.app.parts.Strands;
-import clutchwright.engine.genetics.Allele;
 import clutchwright.engine.genetics.LocusId;
 import clutchwright.engine.genetics.ParentGenotype;
 import clutchwright.engine.inference.Held;
-import clutchwright.engine.probability.Distribution;
 import clutchwright.records.animals.Animal;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -40,18 +38,15 @@ public record ParentCard(
 
     /// Both alleles of a locus of which nobody said from whom they came, one a strand.
     static Strands strands(ParentGenotype genotype) {
-        var loci = new LinkedHashMap<LocusId, Held.AtLocus>();
+        var loci = new LinkedHashMap<LocusId, Held.Strands>();
         genotype.loci()
                 .forEach(
-                        (locus, genotypes) -> {
-                            Distribution<Allele> first =
-                                    genotypes.map(pair -> pair.alleles().getFirst());
-                            Distribution<Allele> second =
-                                    genotypes.map(pair -> pair.alleles().getLast());
-                            loci.put(
-                                    locus,
-                                    new Held.AtLocus(genotypes, first, second, Held.Basis.CLAIM));
-                        });
-        return Strands.of(new Held(loci));
+                        (locus, genotypes) ->
+                                loci.put(
+                                        locus,
+                                        new Held.Strands(
+                                                genotypes.map(pair -> pair.alleles().getFirst()),
+                                                genotypes.map(pair -> pair.alleles().getLast()))));
+        return Strands.of(loci);
     }
 }

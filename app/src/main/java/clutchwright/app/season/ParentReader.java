@@ -90,7 +90,7 @@ final class ParentReader {
                         animal.name(),
                         species,
                         holding.line(animal.id()),
-                        Strands.of(knowledge.of(animal.id())),
+                        Strands.of(knowledge.strands(animal.id())),
                         knowledge.asParent(animal.id(), sex),
                         animal.sex().isPresent()
                                 ? List.of()

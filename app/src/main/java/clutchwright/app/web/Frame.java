@@ -9,6 +9,7 @@ import java.util.Optional;
 ///
 /// @param sections the screens that exist
 /// @param find what stands in the find box
+/// @param figures how far the figures on the page have come
 /// @param signedIn whether there is something to sign out of
 public record Frame(
         String title,
@@ -19,7 +20,8 @@ public record Frame(
         Formats formats,
         Assets assets,
         String find,
-        boolean signedIn) {
+        boolean signedIn,
+        Figures.State figures) {
 
     public Frame {
         sections = List.copyOf(sections);

@@ -18,10 +18,16 @@ final class Frames {
 
     private final Preferring preferring;
     private final Assets assets;
+    private final Figures figures;
     private final Supplier<Set<String>> pathsThatExist;
 
-    Frames(Preferring preferring, Assets assets, Supplier<Set<String>> pathsThatExist) {
+    Frames(
+            Preferring preferring,
+            Figures figures,
+            Assets assets,
+            Supplier<Set<String>> pathsThatExist) {
         this.preferring = preferring;
+        this.figures = figures;
         this.assets = assets;
         this.pathsThatExist = pathsThatExist;
     }
@@ -36,7 +42,8 @@ final class Frames {
                 new Formats(preferring.preferences()),
                 assets,
                 found(request),
-                request.getUserPrincipal() != null);
+                request.getUserPrincipal() != null,
+                figures.state());
     }
 
     private List<Section> sections() {
@@ -44,8 +51,8 @@ final class Frames {
         return Arrays.stream(Section.values()).filter(s -> exist.contains(s.path())).toList();
     }
 
-    /// Only where a page is asked for: the parameters of what was posted may be unreadable, and the
-    /// page that says so must still be drawn.
+    /// Only where a page is asked for: the parameters of what was posted may be unreadable, and
+    /// the page that says so must still be drawn.
     private static String found(HttpServletRequest request) {
         return HttpMethod.GET.matches(request.getMethod())
                 ? Optional.ofNullable(request.getParameter("find")).orElse("")

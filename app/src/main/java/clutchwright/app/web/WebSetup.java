@@ -65,9 +65,10 @@ class WebSetup {
     @Bean
     Frames frames(
             Preferring preferring,
+            Figures figures,
             Assets assets,
             ObjectProvider<RequestMappingHandlerMapping> mappings) {
-        return new Frames(preferring, assets, () -> paths(mappings));
+        return new Frames(preferring, figures, assets, () -> paths(mappings));
     }
 
     @Bean

@@ -11,22 +11,26 @@ public final class BasisWords {
         return switch (basis) {
             case CLAIM -> "It rests on what was said of this animal.";
             case SIGHTING -> "It rests on what was seen of this animal.";
-            case PARENTS ->
-                    "It follows from its parents by Mendel’s law, given what was seen of it.";
-            case SIGHTING_AGAINST_PARENTS ->
-                    "It was seen, though the recorded parents cannot give it: what was seen is"
-                            + " kept, and one of these records is wrong.";
-            case CLAIM_AGAINST_PARENTS ->
-                    "It was said, though the recorded parents cannot give it: what was said is"
-                            + " kept, and one of these records is wrong.";
+            case ALL_RECORDS ->
+                    "It follows from all records together, by Mendel’s law: its own, and those of"
+                            + " its parents, its young and their kin.";
+            case SIGHTING_AGAINST_RECORDS ->
+                    "It was seen, though the other records make a misreading, or a wrong record,"
+                            + " likelier: what was seen is kept.";
+            case CONTRADICTED ->
+                    "It rests on this animal’s own records alone: what is recorded of all animals"
+                            + " cannot be true together.";
+            case FOR_NOW ->
+                    "It rests on this animal’s own records alone, until all records together are"
+                            + " worked out.";
         };
     }
 
     /// Whether the records contradict each other there.
     public static boolean isContradicted(Basis basis) {
         return switch (basis) {
-            case CLAIM, SIGHTING, PARENTS -> false;
-            case SIGHTING_AGAINST_PARENTS, CLAIM_AGAINST_PARENTS -> true;
+            case CLAIM, SIGHTING, ALL_RECORDS, FOR_NOW -> false;
+            case SIGHTING_AGAINST_RECORDS, CONTRADICTED -> true;
         };
     }
 }

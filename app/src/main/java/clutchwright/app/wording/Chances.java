@@ -2,12 +2,24 @@ package clutchwright.app.wording;
 
 import clutchwright.engine.probability.Fraction;
 import java.math.BigInteger;
+import java.util.List;
 import java.util.Locale;
 
 /// Chances as a breeder reads them.
 public final class Chances {
 
     private static final BigInteger READABLE = BigInteger.valueOf(1024);
+
+    private static final List<Fraction> CLASSIC =
+            List.of(
+                    Fraction.WHOLE,
+                    Fraction.of(2, 3),
+                    Fraction.HALF,
+                    Fraction.of(1, 3),
+                    Fraction.of(1, 4));
+
+    // With a little room for rounding.
+    private static final double HALF_A_PERCENT = 0.005 + 1e-6;
 
     private Chances() {}
 
@@ -19,6 +31,13 @@ public final class Chances {
         return chance.denominator().compareTo(READABLE) <= 0
                 ? chance.toString()
                 : percent(chance.value());
+    }
+
+    /// The exact fraction where it is readable, and the percentage: `2/3, 66.7 %`.
+    public static String both(Fraction chance) {
+        return chance.isWhole() || chance.denominator().compareTo(READABLE) > 0
+                ? fraction(chance)
+                : chance + ", " + percent(chance.value());
     }
 
     /// Three significant figures, never rounded to a certainty it is not: `18.8 %`, `0.0024 %`.
@@ -57,6 +76,25 @@ public final class Chances {
         return percent.denominator().equals(BigInteger.ONE)
                 ? percent.numerator() + "%"
                 : fraction(chance);
+    }
+
+    /// The figure of the trade's convention: 100, 66, 50, 33 or 25 % where that is right within
+    /// half a percent, else the nearest whole percent, at least one.
+    public static Fraction asTraded(Fraction chance) {
+        if (chance.isNone()) {
+            return chance;
+        }
+        for (var classic : CLASSIC) {
+            if (Math.abs(chance.value() - classic.value()) <= HALF_A_PERCENT) {
+                return classic;
+            }
+        }
+        return Fraction.of(Math.clamp(Math.round(chance.value() * 100), 1, 99), 100);
+    }
+
+    /// What the trade calls 100 %: certain within half a percent.
+    public static boolean isAsGoodAsCertain(Fraction chance) {
+        return asTraded(chance).isWhole();
     }
 
     private static String trim(String number) {

@@ -44,7 +44,7 @@ class CollectionScreenTest extends Browsing {
 
         // Nobody has looked at LST-4: half the young of a single Pastel show it (Mendel's first
         // law).
-        assertThat(rows().last()).containsText("maybe Pastel 1/2");
+        assertThat(rows().last()).containsText("maybe Pastel 50%");
         assertThat(rows().last()).not().containsText("Normal");
 
         page().getByLabel("Name for these filters").fill("Clown carriers");

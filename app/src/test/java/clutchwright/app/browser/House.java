@@ -46,6 +46,8 @@ record House(Serving.Running running, Playwright playwright, Browser browser)
                                 new BrowserType.LaunchOptions()
                                         .setExecutablePath(chromium())
                                         .setArgs(flags()));
+        // Tests read what follows from what they have just written.
+        System.setProperty("clutchwright.patience", "PT60S");
         var started =
                 Serving.start(
                         new Serving.Plan(
@@ -54,6 +56,7 @@ record House(Serving.Running running, Playwright playwright, Browser browser)
                                 0,
                                 InetAddress.ofLiteral("127.0.0.1"),
                                 List.of()));
+        System.clearProperty("clutchwright.patience");
         return switch (started) {
             case Serving.Running running -> new House(running, playwright, browser);
             case Serving.Refused(var why) -> throw new IllegalStateException(why);

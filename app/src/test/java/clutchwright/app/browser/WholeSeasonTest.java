@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /// The main job from end to end, as somebody does it who has never seen the program: a sheet of
-/// three hundred animals comes in, a pairing is predicted, made, laid, boxed and hatched, and its
-/// young get their names.
+/// three hundred animals comes in, a pairing is predicted, made, laid, boxed and hatched, and
+/// its young get their names.
 class WholeSeasonTest extends Browsing {
 
     @TempDir Path folder;
@@ -41,7 +41,7 @@ class WholeSeasonTest extends Browsing {
         page().keyboard().press("Enter");
         page().getByRole(AriaRole.LINK, link("W11-032")).first().click();
         assertThat(page().locator(".genes").first()).containsText("Lesser");
-        assertThat(page().locator(".genes").first()).containsText("2/3");
+        assertThat(page().locator(".genes").first()).containsText("66%");
 
         // What would she give with somebody else's Pastel het Clown? Of a 66 % and a certain het
         // one
@@ -85,7 +85,7 @@ class WholeSeasonTest extends Browsing {
         assertThat(page().locator(".named")).hasCount(3);
         // None of an Enchi and a 66 % het is visual; each carries at one in three.
         assertThat(page().locator(".named").first()).containsText("het Clown");
-        assertThat(page().locator(".named").first()).containsText("1/3");
+        assertThat(page().locator(".named").first()).containsText("33%");
         assertThat(page().locator("main")).containsText("A clutch of 3 falls into groups just so");
     }
 

@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import clutchwright.engine.catalogue.Catalogue;
 import clutchwright.engine.genetics.LocusId;
 import clutchwright.engine.genetics.Sex;
-import clutchwright.engine.inference.FromParents;
+import clutchwright.engine.inference.Assumptions;
+import clutchwright.engine.inference.CollectionRecords;
 import clutchwright.engine.inference.Held;
 import clutchwright.engine.inference.OwnRecords;
+import clutchwright.engine.inference.OwnWord;
 import clutchwright.engine.notation.GeneLine;
 import clutchwright.engine.notation.Reading;
 import clutchwright.engine.pedigree.AnimalId;
@@ -55,15 +57,19 @@ class GeneLineMarkupTest {
                 .parent()
                 .loci()
                 .forEach(
-                        (locus, genotypes) ->
-                                claims.put(locus, new OwnRecords.Claim(genotypes, false)));
-        var id = new AnimalId(1);
+                        (locus, said) ->
+                                claims.put(locus, new OwnRecords.Claim(said, /* shows= */ false)));
         var alone =
-                new Member(id, Optional.of(Sex.FEMALE), Optional.empty(), new Parentage.Founder());
+                new Member(
+                        new AnimalId(1),
+                        Optional.of(Sex.FEMALE),
+                        Optional.empty(),
+                        new Parentage.Founder());
         if (!(Pedigree.of(List.of(alone)) instanceof Pedigree.Result.Sound(var pedigree))) {
             throw new AssertionError("a pedigree of one is sound");
         }
-        var own = Map.of(id, new OwnRecords(claims, Optional.empty()));
-        return FromParents.of(LINES.catalogue().model(), pedigree, own).of(id);
+        var own = Map.of(alone.id(), new OwnRecords(claims, Optional.empty()));
+        var records = new CollectionRecords(LINES.catalogue().model(), pedigree, own);
+        return new OwnWord(records, Assumptions.STANDARD).of(alone.id());
     }
 }

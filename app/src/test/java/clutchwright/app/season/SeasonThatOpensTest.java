@@ -14,14 +14,15 @@ import clutchwright.records.pairings.Pairings;
 import clutchwright.records.store.Database;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/// Which season a keeper sees who opens the screen. Pairings are made from autumn to spring, and a
-/// season bears the year in which its clutches hatch: common practice, no source.
+/// Which season a keeper sees who opens the screen. Pairings are made from autumn to spring,
+/// and a season bears the year in which its clutches hatch: common practice, no source.
 class SeasonThatOpensTest {
 
     private static final LocalDate AUTUMN = LocalDate.of(2026, 11, 25);
@@ -74,7 +75,10 @@ class SeasonThatOpensTest {
 
     private void on(LocalDate day) {
         var noon = day.atTime(12, 0).toInstant(ZoneOffset.UTC);
-        holding = new Holding(Database.open(folder, Clock.fixed(noon, ZoneOffset.UTC)));
+        holding =
+                new Holding(
+                        Database.open(folder, Clock.fixed(noon, ZoneOffset.UTC)),
+                        Duration.ofMinutes(1));
     }
 
     private void pair(int season, boolean together) {

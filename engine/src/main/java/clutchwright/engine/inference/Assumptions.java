@@ -11,15 +11,24 @@ package clutchwright.engine.inference;
 /// @param parthenogenesis chance that a clutch of which no sire is recorded had none
 /// @param secondDivision chance that a half-clone of a het dam is het again; from 0 at the
 ///     centromere to 2/3 far from it
+/// @param claimOfHalfKnown whether what is stated to be carried stands for an animal of which
+///     one parent is recorded, within what that parent can give; else it is ignored, as it is
+///     where both are recorded
 public record Assumptions(
         double background,
         double misread,
         double acquiredForLook,
         double parthenogenesis,
-        double secondDivision) {
+        double secondDivision,
+        boolean claimOfHalfKnown) {
 
     /// One half of one percent for each, and nothing else assumed.
     public static final Assumptions STANDARD = new Assumptions(0.005, 0.005);
+
+    /// As [#STANDARD], and what a keeper takes for granted of animals bought in: half of them
+    /// are there for their looks, and what the seller said of one with half a pedigree stands.
+    public static final Assumptions KEEPER =
+            STANDARD.withAcquiredForLook(0.5).withClaimOfHalfKnown(true);
 
     public Assumptions {
         requireChance("background frequency", background);
@@ -29,16 +38,32 @@ public record Assumptions(
         requireChance("second-division segregation", secondDivision);
     }
 
+    public Assumptions(
+            double background,
+            double misread,
+            double acquiredForLook,
+            double parthenogenesis,
+            double secondDivision) {
+        this(background, misread, acquiredForLook, parthenogenesis, secondDivision, false);
+    }
+
     public Assumptions(double background, double misread) {
-        this(background, misread, 0, 0, 1.0 / 3);
+        this(background, misread, 0, 0, 1.0 / 3, false);
     }
 
     public Assumptions withAcquiredForLook(double chance) {
-        return new Assumptions(background, misread, chance, parthenogenesis, secondDivision);
+        return new Assumptions(
+                background, misread, chance, parthenogenesis, secondDivision, claimOfHalfKnown);
     }
 
     public Assumptions withParthenogenesis(double chance) {
-        return new Assumptions(background, misread, acquiredForLook, chance, secondDivision);
+        return new Assumptions(
+                background, misread, acquiredForLook, chance, secondDivision, claimOfHalfKnown);
+    }
+
+    public Assumptions withClaimOfHalfKnown(boolean stands) {
+        return new Assumptions(
+                background, misread, acquiredForLook, parthenogenesis, secondDivision, stands);
     }
 
     private static void requireChance(String what, double value) {

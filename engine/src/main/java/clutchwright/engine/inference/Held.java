@@ -21,14 +21,11 @@ public record Held(SequencedMap<LocusId, AtLocus> loci) {
         loci = Collections.unmodifiableSequencedMap(new LinkedHashMap<>(loci));
     }
 
-    /// @param fromDam the allele on the strand from the dam; for an animal without recorded
-    ///     parents the first of its two
-    /// @param fromSire the allele on the strand from the sire; else the second
+    /// @param genotypes given that the animal looks as it was recorded
+    /// @param asRecorded the chance that it does look so; 1 where nobody could see
+    /// @param error how far a chance may be off, absolute; 0 where all is exact
     public record AtLocus(
-            Distribution<Genotype> genotypes,
-            Distribution<Allele> fromDam,
-            Distribution<Allele> fromSire,
-            Basis basis) {}
+            Distribution<Genotype> genotypes, Basis basis, double asRecorded, double error) {}
 
     /// What the figures at a locus rest on.
     public enum Basis {
@@ -36,13 +33,22 @@ public record Held(SequencedMap<LocusId, AtLocus> loci) {
         CLAIM,
         /// What was seen of it.
         SIGHTING,
-        /// Mendel's law from its parents, given what was seen of it.
-        PARENTS,
-        /// What was seen cannot come from the recorded parents: the sighting is kept.
-        SIGHTING_AGAINST_PARENTS,
-        /// What was said cannot come from the recorded parents: the claim is kept.
-        CLAIM_AGAINST_PARENTS
+        /// All records of it and of its relatives together.
+        ALL_RECORDS,
+        /// As seen; all records together make it likelier than not that it was misread.
+        SIGHTING_AGAINST_RECORDS,
+        /// Its own records alone: what is recorded of all animals cannot be true together.
+        CONTRADICTED,
+        /// Its own records alone, until all records together are worked out.
+        FOR_NOW
     }
+
+    /// The two strands of an animal at a locus, told apart by the parent each came from.
+    ///
+    /// @param fromDam the allele on the strand from the dam; for an animal without recorded
+    ///     parents the first of its two
+    /// @param fromSire the allele on the strand from the sire; else the second
+    public record Strands(Distribution<Allele> fromDam, Distribution<Allele> fromSire) {}
 
     public Fraction chanceOfCarrying(Allele allele) {
         var at = loci.get(allele.locus());

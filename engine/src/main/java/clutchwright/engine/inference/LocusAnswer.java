@@ -19,6 +19,6 @@ public sealed interface LocusAnswer {
     /// The records cannot all be true, so that no genotype has a chance.
     record Contradicted(LocusId locus) implements LocusAnswer {}
 
-    /// Given up because it was asked to.
+    /// Given up because it was asked to, or because the work would have passed the limits.
     record Stopped(LocusId locus) implements LocusAnswer {}
 }

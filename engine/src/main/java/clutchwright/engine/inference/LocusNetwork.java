@@ -25,6 +25,7 @@ final class LocusNetwork {
 
     private final LocusWeights weights;
     private final Transmission transmission;
+    private final boolean claimOfHalfKnown;
     private final Map<Build, double[]> byStranger = new EnumMap<>(Build.class);
     private final Map<Build, double[]> ofStranger = new EnumMap<>(Build.class);
 
@@ -32,6 +33,7 @@ final class LocusNetwork {
         shape = new LocusShape(records.model(), records.model().theLocus(locus));
         weights = new LocusWeights(records.model(), shape, assumptions);
         transmission = new Transmission(shape, assumptions.secondDivision());
+        claimOfHalfKnown = assumptions.claimOfHalfKnown();
     }
 
     /// The network of a collection; animals are variables under their own numbers, then come two
@@ -59,7 +61,7 @@ final class LocusNetwork {
             builder.tie(group.table(), answerVariables(kin, group));
         }
         for (var animal = 0; animal < kin.animals.size(); animal++) {
-            tieToParents(builder, kin, animal);
+            tieToParents(builder, records, kin, animal);
         }
         return builder.build();
     }
@@ -72,7 +74,7 @@ final class LocusNetwork {
         return kin.animals.size() + 2 * question;
     }
 
-    private static int trueSire(Kin kin, int question) {
+    static int trueSire(Kin kin, int question) {
         return answerVariable(kin, question) + 1;
     }
 
@@ -89,6 +91,19 @@ final class LocusNetwork {
         if (kin.founder[animal]) {
             multiply(product, weights.founder(build, own));
         }
+        return product;
+    }
+
+    /// Hardy-Weinberg proportions among the living.
+    synchronized double[] population(Build build) {
+        return weights.population(build).clone();
+    }
+
+    /// The chances of an animal's genotypes, or weights in proportion to them, by its own
+    /// records alone: as if it had neither recorded parents nor young.
+    synchronized double[] alone(OwnRecords own, Build build) {
+        var product = weights.founder(build, own).clone();
+        weights.likelihood(build, own).ifPresent(seen -> multiply(product, seen));
         return product;
     }
 
@@ -149,7 +164,7 @@ final class LocusNetwork {
                         ? ones(own.length)
                         : kin.withoutSire[animal]
                                 ? transmission.fromDam(build)
-                                : descent(kin, animal, kin.sire[animal]);
+                                : descent(records, kin, animal, kin.sire[animal]);
         return Change.leaf(own, youngLast(table, own.length), tied);
     }
 
@@ -185,7 +200,8 @@ final class LocusNetwork {
         return table;
     }
 
-    private void tieToParents(FactorNetwork.Builder builder, Kin kin, int animal) {
+    private void tieToParents(
+            FactorNetwork.Builder builder, CollectionRecords records, Kin kin, int animal) {
         var dam = kin.dam[animal];
         var question = kin.question[animal];
         if (kin.founder[animal]) {
@@ -193,7 +209,9 @@ final class LocusNetwork {
         }
         if (kin.withoutSire[animal]) {
             builder.tie(transmission.fromDam(kin.builds[animal]), animal, dam);
-        } else if (question != Kin.NONE && kin.questions.get(question).isWhetherAny()) {
+        } else if (question != Kin.NONE
+                && kin.questions.get(question).isWhetherAny()
+                && claimOfHalfKnown(records, kin, animal).isEmpty()) {
             builder.tie(
                     transmission.perhapsFromDam(kin.builds[animal]),
                     animal,
@@ -201,8 +219,9 @@ final class LocusNetwork {
                     trueSire(kin, question),
                     answerVariable(kin, question));
         } else {
-            var sire = question == Kin.NONE ? kin.sire[animal] : trueSire(kin, question);
-            var table = descent(kin, animal, sire);
+            var asked = question != Kin.NONE && !kin.questions.get(question).isWhetherAny();
+            var sire = asked ? trueSire(kin, question) : kin.sire[animal];
+            var table = descent(records, kin, animal, sire);
             if (dam == Kin.NONE) {
                 builder.tie(table, animal, sire);
             } else if (sire == Kin.NONE) {
@@ -213,12 +232,62 @@ final class LocusNetwork {
         }
     }
 
-    private double[] descent(Kin kin, int animal, int sire) {
+    private double[] descent(CollectionRecords records, Kin kin, int animal, int sire) {
         var build = kin.builds[animal];
-        if (kin.dam[animal] == Kin.NONE) {
-            return ofStranger(build);
+        var dam = kin.dam[animal];
+        if (dam != Kin.NONE && sire != Kin.NONE) {
+            return transmission.fromTwo(build);
         }
-        return sire == Kin.NONE ? byStranger(build) : transmission.fromTwo(build);
+        var usual = dam == Kin.NONE ? ofStranger(build) : byStranger(build);
+        return claimOfHalfKnown(records, kin, animal)
+                .map(
+                        stated ->
+                                asStated(
+                                        usual,
+                                        possible(build, /* byDam= */ dam != Kin.NONE),
+                                        stated))
+                .orElse(usual);
+    }
+
+    /// What is stated to be carried of an animal of which one parent is recorded, where that
+    /// counts. It supposes that there was a sire.
+    private Optional<double[]> claimOfHalfKnown(CollectionRecords records, Kin kin, int animal) {
+        return claimOfHalfKnown
+                ? weights.statedCarried(kin.builds[animal], records.of(kin.animals.get(animal)))
+                : Optional.empty();
+    }
+
+    /// Young by its one recorded parent, as stated of the young within what that parent can
+    /// give. What is stated of the young tells nothing of the parent.
+    private static double[] asStated(double[] usual, boolean[] possible, double... stated) {
+        var parents = usual.length / stated.length;
+        var table = usual.clone();
+        for (var parent = 0; parent < parents; parent++) {
+            var sum = 0.0;
+            for (var s = 0; s < stated.length; s++) {
+                sum += possible[s * parents + parent] ? stated[s] : 0;
+            }
+            for (var s = 0; sum > 0 && s < stated.length; s++) {
+                var cell = s * parents + parent;
+                table[cell] = possible[cell] ? stated[s] / sum : 0;
+            }
+        }
+        return table;
+    }
+
+    /// Young by one parent: whether it can be, with any mate.
+    private boolean[] possible(Build young, boolean byDam) {
+        var two = transmission.fromTwo(young);
+        var sires = shape.states(Build.MALE).size();
+        var dams = shape.states(Build.FEMALE).size();
+        var parents = byDam ? dams : sires;
+        var possible = new boolean[two.length / (dams * sires) * parents];
+        for (var cell = 0; cell < two.length; cell++) {
+            var pair = cell % (dams * sires);
+            var parent = byDam ? pair / sires : pair % sires;
+            possible[cell / (dams * sires) * parents + parent] |= two[cell] > 0;
+        }
+        return possible;
     }
 
     /// Young by dam, the sire any male of the population.

@@ -5,6 +5,7 @@ import clutchwright.engine.genetics.Genotype;
 import clutchwright.engine.genetics.LocusId;
 import clutchwright.engine.genetics.Masking;
 import clutchwright.engine.genetics.Phenotype;
+import clutchwright.engine.genetics.PhenotypeMap;
 import clutchwright.engine.genetics.Sex;
 import clutchwright.engine.inference.LocusShape.Build;
 import clutchwright.engine.inference.LocusShape.State;
@@ -65,12 +66,19 @@ final class LocusWeights {
         if (assumptions.acquiredForLook() > 0) {
             var seen = own.seen().flatMap(this::look);
             if (seen.isPresent() && !seen.get().equals(normal)) {
-                var drawn = new Claim(plainest(seen.get()), true);
+                var drawn = new Claim(plainest(shape.map, seen.get()), true);
                 return claims.computeIfAbsent(build, _ -> new HashMap<>())
                         .computeIfAbsent(drawn, said -> claimed(build, said));
             }
         }
         return population(build);
+    }
+
+    /// What is stated to be carried, whoever the parents are; empty where nothing is.
+    Optional<double[]> statedCarried(Build build, OwnRecords own) {
+        return Optional.ofNullable(own.claims().get(shape.map.locus().id()))
+                .filter(claim -> !claim.shows())
+                .map(claim -> normalised(spread(build, claim.genotypes())));
     }
 
     /// Likelihood of what was seen and tested; empty where that says nothing.
@@ -231,10 +239,10 @@ final class LocusWeights {
 
     /// Of the pairs that look so, those with the fewest alleles that are not wild, each alike:
     /// one copy of a dominant allele is far more usual than two.
-    private Distribution<Genotype> plainest(Set<Phenotype> look) {
+    static Distribution<Genotype> plainest(PhenotypeMap map, Set<Phenotype> look) {
         var fitting =
-                shape.map.locus().allPairs().stream()
-                        .filter(pair -> look.contains(shape.map.phenotypeOf(pair)))
+                map.locus().allPairs().stream()
+                        .filter(pair -> look.isEmpty() || look.contains(map.phenotypeOf(pair)))
                         .toList();
         var fewest = fitting.stream().mapToInt(LocusWeights::notWild).min().orElseThrow();
         return Distribution.uniform(

@@ -133,6 +133,10 @@ public final class PedigreeInference {
         return assumptions;
     }
 
+    Kin kin() {
+        return kin;
+    }
+
     /// The loci that were asked for, in naming order.
     public SequencedSet<LocusId> loci() {
         return Collections.unmodifiableSequencedSet(answers.sequencedKeySet());

@@ -37,10 +37,22 @@ record Renewal(
         for (var animal = 0; animal < old.animals.size(); animal++) {
             var id = old.animals.get(animal);
             if (!before.of(id).equals(after.of(id))) {
+                if (assumptions.claimOfHalfKnown()
+                        && isHalfKnown(old, animal)
+                        && !before.of(id).claims().equals(after.of(id).claims())) {
+                    // Its claim stands in its tie to the one parent, which no reweighing changes.
+                    return Optional.empty();
+                }
                 reweighed.add(animal);
             }
         }
         return Optional.of(new Renewal(before, after, old, kin, List.copyOf(reweighed)));
+    }
+
+    private static boolean isHalfKnown(Kin kin, int animal) {
+        return !kin.founder[animal]
+                && !kin.withoutSire[animal]
+                && (kin.dam[animal] == Kin.NONE || kin.sire[animal] == Kin.NONE);
     }
 
     private static boolean begins(Kin kin, Kin old) {
