@@ -8,6 +8,7 @@ import clutchwright.app.wording.Chances;
 import clutchwright.engine.genetics.Allele;
 import clutchwright.engine.genetics.GeneticModel;
 import clutchwright.engine.genetics.Phenotype;
+import clutchwright.engine.inference.Held;
 import clutchwright.engine.inference.Held.Basis;
 import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.records.Knowledge;
@@ -44,13 +45,13 @@ public record GenesPart(Markup line, Markup strands, List<Why> why) {
                                     .forEach(
                                             (look, chance) -> {
                                                 if (look.visible() && chance.isWhole()) {
-                                                    why.add(whyShown(look, at.basis(), lookedAt));
+                                                    why.add(whyShown(look, at, lookedAt));
                                                 } else if (look.visible()) {
                                                     why.add(
                                                             why(
                                                                     Chances.both(chance),
                                                                     "shows " + look.name(),
-                                                                    at.basis(),
+                                                                    at,
                                                                     ""));
                                                 }
                                             });
@@ -62,7 +63,7 @@ public record GenesPart(Markup line, Markup strands, List<Why> why) {
                                             why(
                                                     Chances.both(chance),
                                                     "het " + allele.name(),
-                                                    at.basis(),
+                                                    at,
                                                     parents(knowledge, animal, allele)));
                                 }
                             }
@@ -73,22 +74,22 @@ public record GenesPart(Markup line, Markup strands, List<Why> why) {
                 why);
     }
 
-    private static Why whyShown(Phenotype look, Basis basis, boolean lookedAt) {
+    private static Why whyShown(Phenotype look, Held.AtLocus at, boolean lookedAt) {
         return new Why(
                 "shows",
                 look.name(),
-                basis == Basis.ALL_RECORDS && lookedAt
+                at.basis() == Basis.ALL_RECORDS && lookedAt
                         ? "It was seen, and all records together bear it out."
-                        : BasisWords.of(basis),
-                BasisWords.isContradicted(basis));
+                        : BasisWords.of(at),
+                BasisWords.isContradicted(at.basis()));
     }
 
-    private static Why why(String figure, String gene, Basis basis, String parents) {
+    private static Why why(String figure, String gene, Held.AtLocus at, String parents) {
         return new Why(
                 figure,
                 gene,
-                BasisWords.of(basis) + (basis == Basis.ALL_RECORDS ? parents : ""),
-                BasisWords.isContradicted(basis));
+                BasisWords.of(at) + (at.basis() == Basis.ALL_RECORDS ? parents : ""),
+                BasisWords.isContradicted(at.basis()));
     }
 
     /// What the parents have of the allele, so that the figure can be followed.

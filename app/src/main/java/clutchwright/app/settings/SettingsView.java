@@ -12,10 +12,12 @@ import java.util.List;
 import java.util.Optional;
 
 /// @param preferences the form of units, dates and looks
+/// @param assumed the form of what is assumed where the records say nothing
 /// @param password the form of the owner's password
 /// @param passwordSet whether other devices may sign in
 /// @param canBackUp whether the records lie in one file; other databases have tools of their own
-public record SettingsView(Form preferences, Form password, boolean passwordSet, boolean canBackUp)
+public record SettingsView(
+        Form preferences, Form assumed, Form password, boolean passwordSet, boolean canBackUp)
         implements View {
 
     @Override
