@@ -36,6 +36,11 @@ public final class Holding implements Figures, AutoCloseable {
     private volatile Optional<Facts> read = Optional.empty();
     private volatile Optional<Known> known = Optional.empty();
 
+    /// For whoever has the time to wait for what follows.
+    public Holding(Database database) {
+        this(database, Duration.ofHours(1));
+    }
+
     /// @param patience how long a page waits for what follows from a change
     public Holding(Database database, Duration patience) {
         this.database = database;

@@ -14,7 +14,6 @@ import clutchwright.records.pairings.Pairings;
 import clutchwright.records.store.Database;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import org.junit.jupiter.api.AfterEach;
@@ -75,10 +74,7 @@ class SeasonThatOpensTest {
 
     private void on(LocalDate day) {
         var noon = day.atTime(12, 0).toInstant(ZoneOffset.UTC);
-        holding =
-                new Holding(
-                        Database.open(folder, Clock.fixed(noon, ZoneOffset.UTC)),
-                        Duration.ofMinutes(1));
+        holding = new Holding(Database.open(folder, Clock.fixed(noon, ZoneOffset.UTC)));
     }
 
     private void pair(int season, boolean together) {
