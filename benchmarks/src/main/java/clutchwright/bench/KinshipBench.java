@@ -83,8 +83,8 @@ final class KinshipBench {
             var started = System.nanoTime();
             var busy = threads.getCurrentThreadCpuTime();
             var before = allocation.getCurrentThreadAllocatedBytes();
-            work.get();
-            if (round >= 0) {
+            var result = work.get();
+            if (round >= 0 && result.length > 0) {
                 bytes = allocation.getCurrentThreadAllocatedBytes() - before;
                 cpu[round] = (threads.getCurrentThreadCpuTime() - busy) / 1e6;
                 wall[round] = (System.nanoTime() - started) / 1e6;
