@@ -62,7 +62,7 @@ class AnimalScreenTest extends Browsing {
         // Clown visual x het: every young carries Clown, by Mendel's first law.
         assertThat(page().locator(".why")).containsText("Clown");
         assertThat(page().locator(".why")).containsText("Mendel");
-        assertThat(page().locator(".due").first()).containsText("as it was said");
+        assertThat(page().locator(".due").first()).containsText("Said to be 66% het Clown");
         // Spider's wobble: J. A. Rose and W. Williams, common practice to caution.
         assertThat(page().locator(".care").first()).containsText("veterinarian");
         assertThat(page().getByRole(AriaRole.LINK, exactly("Pair…")))
