@@ -2,6 +2,7 @@ package clutchwright.app.collection;
 
 import clutchwright.app.collection.AnimalFormView.AnimalClash;
 import clutchwright.app.holding.Holding;
+import clutchwright.app.holding.Surprise;
 import clutchwright.app.holding.Written;
 import clutchwright.app.web.Choice;
 import clutchwright.app.web.Form;
@@ -45,7 +46,7 @@ public class AnimalFormPage {
         var written = Written.to(holding, "Added " + form.text("tag"), tx -> saving.add(tx, form));
         return switch (written.result()) {
             case AnimalSaving.Result.Saved(var animal) ->
-                    written.going(AnimalHead.path(animal), animal.tag() + " added.");
+                    written.going(AnimalHead.path(animal), said(animal, "added"));
             case AnimalSaving.Result.Faulty(var faulty, var asks) ->
                     Reply.faulty(viewOfNew(faulty, asks));
             case AnimalSaving.Result.Stale _, AnimalSaving.Result.Gone() ->
@@ -81,7 +82,7 @@ public class AnimalFormPage {
                         tx -> saving.change(tx, animal, form));
         return switch (written.result()) {
             case AnimalSaving.Result.Saved(var saved) ->
-                    written.going(AnimalHead.path(saved), saved.tag() + " saved.");
+                    written.going(AnimalHead.path(saved), said(saved, "saved"));
             case AnimalSaving.Result.Faulty(var faulty, var asks) ->
                     find(animal)
                             .<Reply>map(found -> Reply.faulty(view(found, faulty, List.of(), asks)))
@@ -95,6 +96,14 @@ public class AnimalFormPage {
                                     false));
             case AnimalSaving.Result.Gone() -> Reply.missing(AnimalPage.MISSING);
         };
+    }
+
+    /// What was done, and whether what is on record now can all be true.
+    private String said(Animal animal, String done) {
+        var line = "%s %s.".formatted(animal.tag(), done);
+        return Surprise.of(holding, animal.id())
+                .map(sentence -> line + " " + sentence)
+                .orElse(line);
     }
 
     /// Only while nothing refers to it.

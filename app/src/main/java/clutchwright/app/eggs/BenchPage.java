@@ -1,6 +1,7 @@
 package clutchwright.app.eggs;
 
 import clutchwright.app.holding.Holding;
+import clutchwright.app.holding.Surprise;
 import clutchwright.app.holding.Written;
 import clutchwright.app.web.Entry;
 import clutchwright.app.web.Form;
@@ -20,6 +21,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Controller;
 import org.springframework.util.MultiValueMap;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -128,7 +132,12 @@ public class BenchPage {
 
     private String said(Bench bench, Animal animal) {
         var line = "%s is named: %s.".formatted(animal.tag(), holding.line(animal.id()).inWords());
-        return bench.surprise(animal.id()).map(sentence -> line + " " + sentence).orElse(line);
+        return Stream.of(
+                        Optional.of(line),
+                        bench.surprise(animal.id()),
+                        Surprise.of(holding, animal.id()))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining(" "));
     }
 
     private Form withFaults(Form form, List<Problem> problems) {

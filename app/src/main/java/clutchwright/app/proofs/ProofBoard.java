@@ -5,6 +5,9 @@ import clutchwright.engine.catalogue.Catalogue;
 import clutchwright.engine.inference.Assumptions;
 import clutchwright.engine.inference.PedigreeInference;
 import clutchwright.engine.pedigree.AnimalId;
+import clutchwright.engine.reasons.Contradiction;
+import clutchwright.engine.reasons.Contradictions;
+import clutchwright.engine.reasons.ErrorRates;
 import clutchwright.records.Snapshot;
 import clutchwright.records.SpeciesRecords;
 import clutchwright.records.animals.Animal;
@@ -38,17 +41,20 @@ final class ProofBoard {
     ///
     /// @param revision of the store
     /// @param bySpecies by the species' short name
+    /// @param doubtful records that cannot all be true, or hardly
     record Worked(
             long revision,
             LocalDate today,
             SequencedMap<AnimalId, Animal> animals,
             Map<String, PedigreeInference> bySpecies,
-            List<OpenQuestion> questions) {
+            List<OpenQuestion> questions,
+            List<Doubtful> doubtful) {
 
         Worked {
             animals = Collections.unmodifiableSequencedMap(new LinkedHashMap<>(animals));
             bySpecies = Map.copyOf(bySpecies);
             questions = List.copyOf(questions);
+            doubtful = List.copyOf(doubtful);
         }
 
         Optional<Animal> find(AnimalId animal) {
@@ -59,6 +65,9 @@ final class ProofBoard {
             return Optional.ofNullable(bySpecies.get(animal.species()));
         }
     }
+
+    /// @param species its short name
+    record Doubtful(String species, Contradiction found) {}
 
     private record Fault(long revision, RuntimeException cause) {}
 
@@ -110,6 +119,7 @@ final class ProofBoard {
         var snapshot = holding.database().read(Snapshot::of);
         var bySpecies = new LinkedHashMap<String, PedigreeInference>();
         var questions = new ArrayList<OpenQuestion>();
+        var doubtful = new ArrayList<Doubtful>();
         SpeciesRecords.of(snapshot.animals().values(), snapshot.statements(), holding::lines)
                 .forEach(
                         (species, records) -> {
@@ -118,9 +128,13 @@ final class ProofBoard {
                             questions.addAll(
                                     new OpenQuestions(inference, snapshot.animals().values(), today)
                                             .all());
+                            Contradictions.of(inference, ErrorRates.STANDARD)
+                                    .forEach(
+                                            found -> doubtful.add(new Doubtful(species, found)));
                         });
         questions.sort(OpenQuestion.MOST_TO_SETTLE);
-        return new Worked(revision, today, snapshot.animals(), bySpecies, questions);
+        return new Worked(
+                revision, today, snapshot.animals(), bySpecies, questions, doubtful);
     }
 
     /// A bought-in animal that shows a gene is as likely as not here because of it.

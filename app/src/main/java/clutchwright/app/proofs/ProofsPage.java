@@ -30,6 +30,12 @@ public class ProofsPage {
         return Reply.show(ProofsView.of(board.now(), query));
     }
 
+    /// What is on record and cannot all be true.
+    @GetMapping("/proofs/doubt")
+    public Reply doubtful() {
+        return Reply.show(DoubtView.of(holding, board.now()));
+    }
+
     /// One question; its figures are those of the list.
     @GetMapping("/proofs/{id:[0-9]{1,18}}")
     public Reply question(@PathVariable long id, Form query) {

@@ -21,6 +21,7 @@ import java.util.TreeMap;
 /// @param total questions found
 /// @param first of this page, from one
 /// @param here the address of the list as it is seen now
+/// @param doubtful findings among the records that cannot all be true
 public record ProofsView(
         boolean ready,
         boolean fresh,
@@ -30,7 +31,8 @@ public record ProofsView(
         int total,
         int first,
         List<ProofRow> rows,
-        String here)
+        String here,
+        int doubtful)
         implements View {
 
     private static final int ON_A_PAGE = 25;
@@ -44,7 +46,7 @@ public record ProofsView(
         var gene = query.text("gene");
         if (state.last().isEmpty()) {
             return new ProofsView(
-                    false, false, 0, List.of(), gene, 0, 1, List.of(), address(gene, 1));
+                    false, false, 0, List.of(), gene, 0, 1, List.of(), address(gene, 1), 0);
         }
         var worked = state.last().get();
         var found =
@@ -68,7 +70,8 @@ public record ProofsView(
                 found.size(),
                 (page - 1) * ON_A_PAGE + 1,
                 rows,
-                address(gene, page));
+                address(gene, page),
+                worked.doubtful().size());
     }
 
     private static List<Choice> genes(ProofBoard.Worked worked) {

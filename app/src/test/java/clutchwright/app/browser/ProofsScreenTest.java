@@ -57,6 +57,32 @@ class ProofsScreenTest extends Browsing {
     }
 
     @Test
+    void a_plain_hatchling_of_two_visuals_is_said_at_once_and_listed_with_what_may_have_happened() {
+        var stock = new Stock(bean(Holding.class));
+        open("/proofs/doubt");
+        assertThat(page().getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1)))
+                .containsText("Records in doubt");
+        var ada = stock.female("DBT-F1", "Piebald");
+        var bo = stock.male("DBT-M1", "Piebald");
+        plain(stock, "DBT-H1", ada, bo);
+
+        open("/proofs/doubt");
+        var finding = page().locator("section.finding", having("DBT-H1"));
+        assertThat(finding).containsText("These cannot all be true");
+        assertThat(finding).containsText("DBT-H1 was seen to be Normal");
+        assertThat(finding).containsText("was misread");
+        assertThat(finding.getByRole(AriaRole.LINK).first()).isVisible();
+        inspect("records-in-doubt");
+
+        // Nothing is refused, and saving it says so.
+        var id = stock.young("DBT-H2", ada, bo, hatched()).id().value();
+        open("/collection/" + id + "/edit");
+        page().getByLabel("Shows").fill("Normal");
+        page().getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Save")).click();
+        assertThat(page().getByText("These cannot all be true")).isVisible();
+    }
+
+    @Test
     void the_list_works_without_script_and_a_gene_without_questions_says_so() {
         var stock = new Stock(bean(Holding.class));
         stock.female("PRV-F3", "50% het Clown");

@@ -18,7 +18,6 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /// The records of a collection that cannot all be true, or hardly, each with the smallest set
@@ -50,20 +49,63 @@ public final class Contradictions {
             Assumptions assumptions,
             ErrorRates rates,
             Collection<LocusId> loci) {
-        return of(
-                PedigreeInference.of(records, lenient(records, assumptions, rates, loci), loci),
-                rates);
-    }
-
-    /// @param inference under assumptions that leave every error a chance
-    static List<Contradiction> of(PedigreeInference inference, ErrorRates rates) {
-        var all = new Contradictions(inference, rates);
-        for (var answer : inference.answers()) {
-            if (answer instanceof LocusAnswer.Settled(var chances)) {
-                all.look(chances);
-            }
+        var all =
+                new Contradictions(
+                        PedigreeInference.of(
+                                records, lenient(records, assumptions, rates, loci), loci),
+                        rates);
+        all.look();
+        if (assumptions.misread() == 0 || assumptions.background() == 0) {
+            // Then what is only unlikely above may be impossible, and is asked for by name.
+            all.lookForImpossible(PedigreeInference.of(records, assumptions, loci));
         }
         return List.copyOf(all.found);
+    }
+
+    /// Those of the loci that were worked out.
+    ///
+    /// @param inference under assumptions that leave every error a chance; a locus where they do
+    ///     not, and whose records contradict each other, is left out
+    public static List<Contradiction> of(PedigreeInference inference, ErrorRates rates) {
+        var all = new Contradictions(inference, rates);
+        all.look();
+        return List.copyOf(all.found);
+    }
+
+    private void look() {
+        for (var answer : inference.answers()) {
+            if (answer instanceof LocusAnswer.Settled(var chances)) {
+                look(chances);
+            }
+        }
+    }
+
+    /// A finding for each locus that has no answer as it is, and none yet.
+    private void lookForImpossible(PedigreeInference asItIs) {
+        for (var answer : asItIs.answers()) {
+            if (answer instanceof LocusAnswer.Contradicted(var locus)
+                    && found.stream().noneMatch(one -> one.locus().equals(locus))
+                    && inference.at(locus) instanceof LocusAnswer.Settled(var chances)) {
+                var map = inference.records().model().theLocus(locus);
+                new StrictWorld(inference.records(), chances)
+                        .anyConflict()
+                        .ifPresent(
+                                conflict ->
+                                        found.add(
+                                                finding(
+                                                        chances,
+                                                        conflict.animal(),
+                                                        chanceAt(chances, map, conflict.animal()),
+                                                        conflict.said(),
+                                                        true)));
+            }
+        }
+    }
+
+    private double chanceAt(LocusChances chances, PhenotypeMap map, AnimalId animal) {
+        return chances.lookAt(animal)
+                .map(look -> chanceOf(map, look, chances.of(animal)))
+                .orElse(1.0);
     }
 
     private static Assumptions lenient(
@@ -220,23 +262,10 @@ public final class Contradictions {
                 var chance = Math.exp(chances.logLikelihood() - without.logLikelihood());
                 var wrong = rates.wrongClaim();
                 if (wrong / (wrong + (1 - wrong) * chance) >= 0.5) {
-                    found.add(ofClaim(chances, strict, member.id(), chance));
+                    found.add(finding(chances, strict, member.id(), Math.min(1, chance)));
                 }
             }
         }
-    }
-
-    private Contradiction ofClaim(
-            LocusChances chances, StrictWorld strict, AnimalId animal, double chance) {
-        var found = strict.conflictAt(animal);
-        var conflict = found.isEmpty() ? strict.testimonyAround(animal) : found;
-        return new Contradiction(
-                chances.locus(),
-                animal,
-                Math.min(1, chance),
-                conflict,
-                !found.isEmpty(),
-                new Repairs(inference, chances, rates, conflict).ranked());
     }
 
     private Set<AnimalId> add(
@@ -249,13 +278,26 @@ public final class Contradictions {
     private Contradiction finding(
             LocusChances chances, StrictWorld strict, AnimalId animal, double chance) {
         var impossible = strict.conflictAt(animal);
-        var conflict = impossible.isEmpty() ? strict.testimonyAround(animal) : impossible;
+        return finding(
+                chances,
+                animal,
+                chance,
+                impossible.isEmpty() ? strict.testimonyAround(animal) : impossible,
+                !impossible.isEmpty());
+    }
+
+    private Contradiction finding(
+            LocusChances chances,
+            AnimalId animal,
+            double chance,
+            List<Testimony> conflict,
+            boolean impossible) {
         return new Contradiction(
                 chances.locus(),
                 animal,
                 chance,
                 conflict,
-                !impossible.isEmpty(),
+                impossible,
                 new Repairs(inference, chances, rates, conflict).ranked());
     }
 
@@ -275,8 +317,24 @@ public final class Contradictions {
         return all;
     }
 
-    /// The finding about one animal's own record; empty if there is none.
-    public static Optional<Contradiction> about(List<Contradiction> all, AnimalId animal) {
-        return all.stream().filter(one -> one.animal().equals(animal)).findFirst();
+    /// What one animal's records have to do with: at the loci where it or its parents show
+    /// anything, or are said to.
+    public static List<Contradiction> about(
+            CollectionRecords records,
+            Assumptions assumptions,
+            ErrorRates rates,
+            AnimalId animal) {
+        var parentage = records.pedigree().theMember(animal).parentage();
+        var some = new ArrayList<>(List.of(animal));
+        some.addAll(parentage.dams());
+        some.addAll(parentage.sires());
+        var loci = new LinkedHashSet<LocusId>();
+        for (var one : some) {
+            loci.addAll(records.of(one).claims().keySet());
+            records.of(one).seen().ifPresent(seen -> loci.addAll(seen.looks().keySet()));
+        }
+        return of(records, assumptions, rates, loci).stream()
+                .filter(finding -> animals(finding).contains(animal))
+                .toList();
     }
 }

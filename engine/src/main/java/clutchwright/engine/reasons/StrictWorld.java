@@ -75,6 +75,40 @@ final class StrictWorld {
         return List.of();
     }
 
+    /// A smallest set of statements that cannot all be true, and an animal of whom one of them
+    /// speaks.
+    record Conflict(AnimalId animal, List<Testimony> said) {}
+
+    /// The first conflict near any animal, else one in the whole collection; empty if all can be
+    /// true.
+    Optional<Conflict> anyConflict() {
+        var everybody = new LinkedHashSet<AnimalId>();
+        for (var member : records.pedigree().members()) {
+            everybody.add(member.id());
+            if (looks.lookAt(member.id()).isPresent()) {
+                var found = conflictAt(member.id());
+                if (!found.isEmpty()) {
+                    return Optional.of(new Conflict(member.id(), found));
+                }
+            }
+        }
+        var found = MinimalConflict.of(testimony(everybody), some -> isPossible(everybody, some));
+        return found.stream()
+                .flatMap(said -> about(said).stream())
+                .findFirst()
+                .map(animal -> new Conflict(animal, found));
+    }
+
+    private static Optional<AnimalId> about(Testimony said) {
+        return switch (said) {
+            case Testimony.Saw(var animal, _) -> Optional.of(animal);
+            case Testimony.Stated(var animal, _) -> Optional.of(animal);
+            case Testimony.Tested(var animal, _) -> Optional.of(animal);
+            case Testimony.TakenForWild(var animal) -> Optional.of(animal);
+            case Testimony.DamOf _, Testimony.SireOf _ -> Optional.empty();
+        };
+    }
+
     /// What is recorded of the animal, its parents, its young and its mates.
     List<Testimony> testimonyAround(AnimalId animal) {
         var around = near(animal, 1);

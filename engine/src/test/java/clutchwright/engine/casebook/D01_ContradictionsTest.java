@@ -164,6 +164,13 @@ class D01_ContradictionsTest {
 
         // Three misreads, or another sire of a sort that nobody has, against two hidden hets.
         assertThat(audited(family)).isEmpty();
+
+        // Where eyes are trusted and nobody carries anything unsaid, that cannot be.
+        var found = audited(family, new Assumptions(0, 0));
+        assertThat(found).hasSize(1);
+        assertThat(found.getFirst().impossible()).isTrue();
+        assertThat(found.getFirst().repairs().getFirst())
+                .isInstanceOf(Repair.HiddenCarriers.class);
     }
 
     @Test
