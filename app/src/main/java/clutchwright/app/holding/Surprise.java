@@ -15,8 +15,8 @@ public final class Surprise {
 
     private Surprise() {}
 
-    /// Says that its record and others cannot all be true, or hardly, and what is likeliest to have
-    /// happened; empty if it fits, or if nothing is on record to hold it against.
+    /// Says that its record and others cannot all be true, or hardly, and what is likeliest to
+    /// have happened; empty if it fits, or if nothing is on record to hold it against.
     public static Optional<String> of(Holding holding, AnimalId animal) {
         var snapshot = holding.database().read(Snapshot::of);
         var species = snapshot.find(animal).map(found -> found.species());

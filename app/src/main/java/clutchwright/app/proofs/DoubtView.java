@@ -17,8 +17,7 @@ import java.util.Optional;
 /// @param fresh whether what is shown is of the records as they are now
 /// @param animals how many are on record
 /// @param more findings that are not listed
-public record DoubtView(
-        boolean ready, boolean fresh, int animals, List<Finding> findings, int more)
+public record DoubtView(boolean ready, boolean fresh, int animals, List<Finding> findings, int more)
         implements View {
 
     /// Whoever has more than these begins with these.
@@ -104,8 +103,7 @@ public record DoubtView(
     }
 
     private static Line line(Testimony said, ContradictionWords words) {
-        return new Line(
-                words.of(said), "", "", links(ContradictionWords.animals(said), words));
+        return new Line(words.of(said), "", "", links(ContradictionWords.animals(said), words));
     }
 
     private static Line line(Repair repair, ContradictionWords words) {

@@ -129,12 +129,10 @@ final class ProofBoard {
                                     new OpenQuestions(inference, snapshot.animals().values(), today)
                                             .all());
                             Contradictions.of(inference, ErrorRates.STANDARD)
-                                    .forEach(
-                                            found -> doubtful.add(new Doubtful(species, found)));
+                                    .forEach(found -> doubtful.add(new Doubtful(species, found)));
                         });
         questions.sort(OpenQuestion.MOST_TO_SETTLE);
-        return new Worked(
-                revision, today, snapshot.animals(), bySpecies, questions, doubtful);
+        return new Worked(revision, today, snapshot.animals(), bySpecies, questions, doubtful);
     }
 
     /// A bought-in animal that shows a gene is as likely as not here because of it.

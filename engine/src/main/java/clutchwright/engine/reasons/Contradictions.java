@@ -320,10 +320,7 @@ public final class Contradictions {
     /// What one animal's records have to do with: at the loci where it or its parents show
     /// anything, or are said to.
     public static List<Contradiction> about(
-            CollectionRecords records,
-            Assumptions assumptions,
-            ErrorRates rates,
-            AnimalId animal) {
+            CollectionRecords records, Assumptions assumptions, ErrorRates rates, AnimalId animal) {
         var parentage = records.pedigree().theMember(animal).parentage();
         var some = new ArrayList<>(List.of(animal));
         some.addAll(parentage.dams());

@@ -169,8 +169,7 @@ class D01_ContradictionsTest {
         var found = audited(family, new Assumptions(0, 0));
         assertThat(found).hasSize(1);
         assertThat(found.getFirst().impossible()).isTrue();
-        assertThat(found.getFirst().repairs().getFirst())
-                .isInstanceOf(Repair.HiddenCarriers.class);
+        assertThat(found.getFirst().repairs().getFirst()).isInstanceOf(Repair.HiddenCarriers.class);
     }
 
     @Test
