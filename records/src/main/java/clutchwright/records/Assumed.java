@@ -23,7 +23,8 @@ public final class Assumed {
                 chance(settings, ACQUIRED_FOR_LOOK).orElse(first.acquiredForLook()),
                 chance(settings, PARTHENOGENESIS).orElse(first.parthenogenesis()),
                 first.secondDivision(),
-                first.claimOfHalfKnown());
+                first.claimOfHalfKnown(),
+                first.onlyAllelesMet());
     }
 
     public static void put(Settings settings, Assumptions assumptions) {

@@ -28,9 +28,6 @@ final class OpenQuestions {
 
     private static final int OF_EACH_KIND = 2;
 
-    /// Four pages of the list.
-    private static final int IN_FULL = 100;
-
     private static final int MATES_IN_FULL = 6;
 
     private final PedigreeInference inference;
@@ -50,8 +47,13 @@ final class OpenQuestions {
         this.ready = kept.stream().filter(animal -> Mates.isReady(animal, today)).toList();
     }
 
-    /// Those that this season can settle most of first.
-    List<OpenQuestion> all() {
+    PedigreeInference inference() {
+        return inference;
+    }
+
+    /// Those that this season can settle most of first; of each pair the two are taken to be
+    /// independent of each other.
+    List<OpenQuestion> estimated() {
         var questions = new ArrayList<OpenQuestion>();
         for (var answer : inference.answers()) {
             if (answer instanceof LocusAnswer.Settled(var chances)) {
@@ -62,15 +64,11 @@ final class OpenQuestions {
             }
         }
         questions.sort(OpenQuestion.MOST_TO_SETTLE);
-        // Those that are looked at first are worked out in full: the two of a pair together.
-        for (var i = 0; i < Math.min(IN_FULL, questions.size()); i++) {
-            questions.set(i, inFull(questions.get(i)));
-        }
-        questions.sort(OpenQuestion.MOST_TO_SETTLE);
         return List.copyOf(questions);
     }
 
-    private OpenQuestion inFull(OpenQuestion question) {
+    /// With the two of each pair judged together.
+    OpenQuestion inFull(OpenQuestion question) {
         if (question.best().isEmpty()) {
             return question;
         }

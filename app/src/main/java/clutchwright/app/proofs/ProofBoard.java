@@ -1,16 +1,17 @@
 package clutchwright.app.proofs;
 
 import clutchwright.app.holding.Holding;
+import clutchwright.app.web.Figures;
 import clutchwright.engine.catalogue.Catalogue;
-import clutchwright.engine.inference.Assumptions;
 import clutchwright.engine.inference.PedigreeInference;
+import clutchwright.engine.inference.Posteriors;
 import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.engine.reasons.Contradiction;
 import clutchwright.engine.reasons.Contradictions;
 import clutchwright.engine.reasons.ErrorRates;
-import clutchwright.records.Snapshot;
-import clutchwright.records.SpeciesRecords;
 import clutchwright.records.animals.Animal;
+import clutchwright.records.animals.Animals;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -23,6 +24,11 @@ import java.util.SequencedMap;
 /// What is open in the whole collection, worked out beside the pages: they show the last answer
 /// at once and the fresh one when it is there.
 final class ProofBoard {
+
+    /// Four pages of the list.
+    private static final int IN_FULL = 100;
+
+    private static final Duration LONG = Duration.ofMinutes(1);
 
     private final Holding holding;
     private Optional<Worked> last = Optional.empty();
@@ -42,19 +48,26 @@ final class ProofBoard {
     /// @param revision of the store
     /// @param bySpecies by the species' short name
     /// @param doubtful records that cannot all be true, or hardly
+    /// @param complete whether the first questions are worked out in full, and not only
+    ///     estimated
     record Worked(
             long revision,
             LocalDate today,
             SequencedMap<AnimalId, Animal> animals,
             Map<String, PedigreeInference> bySpecies,
             List<OpenQuestion> questions,
-            List<Doubtful> doubtful) {
+            List<Doubtful> doubtful,
+            boolean complete) {
 
         Worked {
             animals = Collections.unmodifiableSequencedMap(new LinkedHashMap<>(animals));
             bySpecies = Map.copyOf(bySpecies);
             questions = List.copyOf(questions);
             doubtful = List.copyOf(doubtful);
+        }
+
+        Worked with(List<OpenQuestion> inFull, List<Doubtful> inDoubt) {
+            return new Worked(revision, today, animals, bySpecies, inFull, inDoubt, true);
         }
 
         Optional<Animal> find(AnimalId animal) {
@@ -83,6 +96,7 @@ final class ProofBoard {
                         });
         var fresh =
                 last.filter(worked -> worked.revision() == revision)
+                        .filter(Worked::complete)
                         .filter(worked -> worked.today().equals(holding.today()))
                         .isPresent();
         if (!fresh && !working) {
@@ -95,10 +109,12 @@ final class ProofBoard {
     private void work() {
         var revision = holding.database().revision();
         try {
-            var worked = worked();
-            synchronized (this) {
-                last = Optional.of(worked);
-            }
+            var questions = questions();
+            var estimated = estimated(revision, questions);
+            keep(estimated);
+            keep(
+                    estimated.with(
+                            inFull(estimated.questions(), questions), doubtful(questions)));
         } catch (RuntimeException failed) {
             // Whoever asks next is told; here nobody listens.
             synchronized (this) {
@@ -111,32 +127,76 @@ final class ProofBoard {
         }
     }
 
-    private Worked worked() {
-        // Before the store is read: a read within a read takes a second connection.
-        Catalogue.shippedSpecies().forEach(holding::catalogue);
-        var revision = holding.database().revision();
-        var today = holding.today();
-        var snapshot = holding.database().read(Snapshot::of);
-        var bySpecies = new LinkedHashMap<String, PedigreeInference>();
-        var questions = new ArrayList<OpenQuestion>();
-        var doubtful = new ArrayList<Doubtful>();
-        SpeciesRecords.of(snapshot.animals().values(), snapshot.statements(), holding::lines)
-                .forEach(
-                        (species, records) -> {
-                            var inference = PedigreeInference.of(records.records(), assumptions());
-                            bySpecies.put(species, inference);
-                            questions.addAll(
-                                    new OpenQuestions(inference, snapshot.animals().values(), today)
-                                            .all());
-                            Contradictions.of(inference, ErrorRates.STANDARD)
-                                    .forEach(found -> doubtful.add(new Doubtful(species, found)));
-                        });
-        questions.sort(OpenQuestion.MOST_TO_SETTLE);
-        return new Worked(revision, today, snapshot.animals(), bySpecies, questions, doubtful);
+    private synchronized void keep(Worked worked) {
+        last = Optional.of(worked);
     }
 
-    /// A bought-in animal that shows a gene is as likely as not here because of it.
-    private static Assumptions assumptions() {
-        return Assumptions.STANDARD.withAcquiredForLook(0.5);
+    /// By the species' short name, from what follows for the whole collection.
+    private Map<String, OpenQuestions> questions() {
+        while (!holding.await(LONG)) {
+            if (holding.state() == Figures.State.FAILED) {
+                throw new IllegalStateException("what animals carry could not be worked out");
+            }
+        }
+        var knowledge = holding.knowledge();
+        var animals = holding.database().read(tx -> new Animals(tx).all());
+        var all = new LinkedHashMap<String, OpenQuestions>();
+        for (var species : Catalogue.shippedSpecies()) {
+            knowledge
+                    .posteriors(species)
+                    .map(Posteriors::inference)
+                    .ifPresent(
+                            inference ->
+                                    all.put(
+                                            species,
+                                            new OpenQuestions(
+                                                    inference, animals, holding.today())));
+        }
+        return all;
+    }
+
+    private Worked estimated(long revision, Map<String, OpenQuestions> questions) {
+        var animals = new LinkedHashMap<AnimalId, Animal>();
+        holding.database()
+                .read(tx -> new Animals(tx).all())
+                .forEach(animal -> animals.put(animal.id(), animal));
+        var bySpecies = new LinkedHashMap<String, PedigreeInference>();
+        questions.forEach((species, some) -> bySpecies.put(species, some.inference()));
+        // What was in doubt before stays on show until it is looked at again.
+        var before = doubtfulBefore();
+        var all =
+                questions.values().stream()
+                        .flatMap(some -> some.estimated().stream())
+                        .sorted(OpenQuestion.MOST_TO_SETTLE)
+                        .toList();
+        return new Worked(revision, holding.today(), animals, bySpecies, all, before, false);
+    }
+
+    private synchronized List<Doubtful> doubtfulBefore() {
+        return last.map(Worked::doubtful).orElse(List.of());
+    }
+
+    private static List<Doubtful> doubtful(Map<String, OpenQuestions> questions) {
+        var all = new ArrayList<Doubtful>();
+        questions.forEach(
+                (species, some) ->
+                        Contradictions.of(some.inference(), ErrorRates.STANDARD)
+                                .forEach(found -> all.add(new Doubtful(species, found))));
+        return all;
+    }
+
+    /// Those that are looked at first are worked out in full: the two of a pair together.
+    private static List<OpenQuestion> inFull(
+            List<OpenQuestion> estimated, Map<String, OpenQuestions> questions) {
+        var all = new ArrayList<>(estimated);
+        for (var i = 0; i < Math.min(IN_FULL, all.size()); i++) {
+            var question = all.get(i);
+            var some = questions.get(question.animal().species());
+            if (some != null) {
+                all.set(i, some.inFull(question));
+            }
+        }
+        all.sort(OpenQuestion.MOST_TO_SETTLE);
+        return all;
     }
 }

@@ -41,7 +41,8 @@ final class AssumptionsForm {
                                 acquired.value() / 100,
                                 parthenogenesis.value() / 100,
                                 now.secondDivision(),
-                                now.claimOfHalfKnown()));
+                                now.claimOfHalfKnown(),
+                                now.onlyAllelesMet()));
     }
 
     private static String percent(double chance) {

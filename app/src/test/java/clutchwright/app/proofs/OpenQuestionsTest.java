@@ -92,7 +92,8 @@ class OpenQuestionsTest {
         var inference =
                 PedigreeInference.of(
                         records.records(), Assumptions.STANDARD.withAcquiredForLook(0.5));
-        var found = new OpenQuestions(inference, read.collection().animals().values(), TODAY).all();
+        var open = new OpenQuestions(inference, read.collection().animals().values(), TODAY);
+        var found = open.estimated().stream().map(open::inFull).toList();
         return found.stream()
                 .map(
                         question ->

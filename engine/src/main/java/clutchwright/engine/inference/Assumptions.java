@@ -14,21 +14,32 @@ package clutchwright.engine.inference;
 /// @param claimOfHalfKnown whether what is stated to be carried stands for an animal of which
 ///     one parent is recorded, within what that parent can give; else it is ignored, as it is
 ///     where both are recorded
+/// @param onlyAllelesMet whether alleles that nobody in the collection is said or seen to have are
+///     taken not to be there at all; else they are there at the background frequency
 public record Assumptions(
         double background,
         double misread,
         double acquiredForLook,
         double parthenogenesis,
         double secondDivision,
-        boolean claimOfHalfKnown) {
+        boolean claimOfHalfKnown,
+        boolean onlyAllelesMet) {
 
     /// One half of one percent for each, and nothing else assumed.
     public static final Assumptions STANDARD = new Assumptions(0.005, 0.005);
 
     /// As [#STANDARD], and what a keeper takes for granted of animals bought in: half of them
-    /// are there for their looks, and what the seller said of one with half a pedigree stands.
+    /// are there for their looks, what the seller said of one with half a pedigree stands, and
+    /// genes that nobody speaks of are not there.
     public static final Assumptions KEEPER =
-            STANDARD.withAcquiredForLook(0.5).withClaimOfHalfKnown(true);
+            new Assumptions(
+                    STANDARD.background(),
+                    STANDARD.misread(),
+                    0.5,
+                    0,
+                    STANDARD.secondDivision(),
+                    true,
+                    true);
 
     public Assumptions {
         requireChance("background frequency", background);
@@ -44,26 +55,44 @@ public record Assumptions(
             double acquiredForLook,
             double parthenogenesis,
             double secondDivision) {
-        this(background, misread, acquiredForLook, parthenogenesis, secondDivision, false);
+        this(background, misread, acquiredForLook, parthenogenesis, secondDivision, false, false);
     }
 
     public Assumptions(double background, double misread) {
-        this(background, misread, 0, 0, 1.0 / 3, false);
+        this(background, misread, 0, 0, 1.0 / 3, false, false);
     }
 
     public Assumptions withAcquiredForLook(double chance) {
         return new Assumptions(
-                background, misread, chance, parthenogenesis, secondDivision, claimOfHalfKnown);
+                background,
+                misread,
+                chance,
+                parthenogenesis,
+                secondDivision,
+                claimOfHalfKnown,
+                onlyAllelesMet);
     }
 
     public Assumptions withParthenogenesis(double chance) {
         return new Assumptions(
-                background, misread, acquiredForLook, chance, secondDivision, claimOfHalfKnown);
+                background,
+                misread,
+                acquiredForLook,
+                chance,
+                secondDivision,
+                claimOfHalfKnown,
+                onlyAllelesMet);
     }
 
     public Assumptions withClaimOfHalfKnown(boolean stands) {
         return new Assumptions(
-                background, misread, acquiredForLook, parthenogenesis, secondDivision, stands);
+                background,
+                misread,
+                acquiredForLook,
+                parthenogenesis,
+                secondDivision,
+                stands,
+                onlyAllelesMet);
     }
 
     private static void requireChance(String what, double value) {

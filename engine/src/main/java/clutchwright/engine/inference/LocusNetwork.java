@@ -30,7 +30,11 @@ final class LocusNetwork {
     private final Map<Build, double[]> ofStranger = new EnumMap<>(Build.class);
 
     LocusNetwork(CollectionRecords records, LocusId locus, Assumptions assumptions) {
-        shape = new LocusShape(records.model(), records.model().theLocus(locus));
+        shape =
+                new LocusShape(
+                        records.model(),
+                        records.model().theLocus(locus),
+                        MetAlleles.of(records, locus, assumptions));
         weights = new LocusWeights(records.model(), shape, assumptions);
         transmission = new Transmission(shape, assumptions.secondDivision());
         claimOfHalfKnown = assumptions.claimOfHalfKnown();

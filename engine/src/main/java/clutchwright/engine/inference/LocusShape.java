@@ -38,10 +38,11 @@ final class LocusShape {
     /// @param second the other; on the limited chromosome where it matters
     record State(List<Sex> sex, Genotype genotype, int first, int second, double viability) {}
 
-    LocusShape(GeneticModel model, PhenotypeMap map) {
+    /// @param alleles of the locus that may be there at all, the wild type first
+    LocusShape(GeneticModel model, PhenotypeMap map, List<Allele> alleles) {
         this.map = map;
         this.sexes = model.sexes();
-        this.alleles = map.locus().alleles();
+        this.alleles = List.copyOf(alleles);
         for (var build : Build.values()) {
             states.put(build, statesOf(build));
         }

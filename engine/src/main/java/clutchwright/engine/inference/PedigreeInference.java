@@ -110,7 +110,12 @@ public final class PedigreeInference {
     @SuppressWarnings("OptionalUsedAsFieldOrParameterType")
     private LocusAnswer renewedAnswer(
             LocusId locus, Optional<LocusAnswer> before, Renewal renewal) {
-        if (before.isPresent() && before.get() instanceof LocusAnswer.Settled(var chances)) {
+        if (before.isPresent()
+                && before.get() instanceof LocusAnswer.Settled(var chances)
+                && chances.network()
+                        .shape
+                        .alleles
+                        .equals(MetAlleles.of(records, locus, assumptions))) {
             var network = chances.network();
             var changes = renewal.changes(network);
             if (changes.length == 0) {

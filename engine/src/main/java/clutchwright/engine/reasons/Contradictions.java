@@ -128,7 +128,9 @@ public final class Contradictions {
                 Math.min(misread, 0.5),
                 Math.max(assumptions.acquiredForLook(), ACQUIRED_FOR_LOOK),
                 assumptions.parthenogenesis(),
-                assumptions.secondDivision());
+                assumptions.secondDivision(),
+                assumptions.claimOfHalfKnown(),
+                assumptions.onlyAllelesMet());
     }
 
     private void look(LocusChances chances) {
