@@ -2,6 +2,7 @@ package clutchwright.bench;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
@@ -18,7 +19,7 @@ public final class Bench {
     public static void main(String... names) throws RunnerException, IOException {
         if (names.length == 0) {
             System.out.println(
-                    "Usage: ./bench NAME...   names: cross, collection, calibration, kinship");
+                    "Usage: ./bench NAME...   names: cross, collection, calibration, kinship, inference");
             return;
         }
         if (names[0].equals("calibration")) {
@@ -33,6 +34,10 @@ public final class Bench {
             KinshipBench.run();
             return;
         }
+        if (names[0].equals("inference")) {
+            InferenceBench.run(Arrays.copyOfRange(names, 1, names.length));
+            return;
+        }
         var options = new OptionsBuilder();
         for (var name : names) {
             switch (name) {
@@ -41,7 +46,7 @@ public final class Bench {
                     System.err.println(
                             "No measurement '"
                                     + name
-                                    + "'. There are: cross, collection, calibration, kinship");
+                                    + "'. There are: cross, collection, calibration, kinship, inference");
                     System.exit(2);
                 }
             }
