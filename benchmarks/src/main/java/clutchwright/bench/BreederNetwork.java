@@ -5,8 +5,8 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 
-/// One locus of a breeder's pedigree as a network: Mendel's law, founders as they are said to be,
-/// looks without misreads. Animal `i` of the pedigree is variable `i - 1`.
+/// One locus of a breeder's pedigree as a network: Mendel's law, founders as they are said to
+/// be, looks without misreads. Animal `i` of the pedigree is variable `i - 1`.
 final class BreederNetwork {
 
     final int genotypes;

@@ -7,8 +7,9 @@ import java.util.SplittableRandom;
 
 /// Invented pedigrees of a breeder's pools and lines, always the same by their seed.
 ///
-/// Every animal has three loci: a recessive, an incomplete dominant and a series of three alleles.
-/// Males serve several females, a popular one more; some mate back to a parent or a half-sibling.
+/// Every animal has three loci: a recessive, an incomplete dominant and a series of three
+/// alleles. Males serve several females, a popular one more; some mate back to a parent or a
+/// half-sibling.
 final class BreederPedigrees {
 
     static final int LOCI = 3;
@@ -22,8 +23,8 @@ final class BreederPedigrees {
                     new Plan("p3kb", 3000, 10, 80, 1, 0, 3001, 0.8),
                     new Plan("p100k", 100_000, 15, 800, 1, 0, 100_001, 1));
 
-    /// The pedigree of a name: p100, p300, p1k, p1kb, p3kb, p100k, or pool1k, pool3k, lines10k and
-    /// pool10k with a draw from 1, as in pool3k-2.
+    /// The pedigree of a name: p100, p300, p1k, p1kb, p3kb, p100k, or pool1k, pool3k, lines10k
+    /// and pool10k with a draw from 1, as in pool3k-2.
     static BreederPedigrees named(String name) {
         for (var plan : PLANS) {
             if (plan.name.equals(name)) {

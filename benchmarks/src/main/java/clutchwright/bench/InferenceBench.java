@@ -11,8 +11,9 @@ import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.List;
 
-/// All chances of one locus, pedigree by pedigree; beside it weka to 300 animals, and toulbar2 for
-/// the total alone to 3,000 where it is installed. Processor time of the one thread, medians.
+/// All chances of one locus, pedigree by pedigree; beside it weka to 300 animals, and toulbar2
+/// for the total alone to 3,000 where it is installed. Processor time of the one thread,
+/// medians.
 final class InferenceBench {
 
     private static final List<String> SETS =

@@ -4,7 +4,8 @@ import java.util.Arrays;
 import weka.classifiers.bayes.net.EditableBayesNet;
 import weka.classifiers.bayes.net.MarginCalculator;
 
-/// A breeder's network for weka: an animal's genotype is a node, its look another that hangs on it.
+/// A breeder's network for weka: an animal's genotype is a node, its look another that hangs on
+/// it.
 final class WekaNetwork {
 
     private final BreederPedigrees pedigree;

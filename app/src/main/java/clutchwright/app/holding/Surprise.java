@@ -42,7 +42,7 @@ public final class Surprise {
                         found ->
                                 Contradictions.about(
                                                 found.records(),
-                                                Assumptions.STANDARD,
+                                                Assumptions.KEEPER,
                                                 ErrorRates.STANDARD,
                                                 animal)
                                         .stream()

@@ -112,9 +112,7 @@ final class ProofBoard {
             var questions = questions();
             var estimated = estimated(revision, questions);
             keep(estimated);
-            keep(
-                    estimated.with(
-                            inFull(estimated.questions(), questions), doubtful(questions)));
+            keep(estimated.with(inFull(estimated.questions(), questions), doubtful(questions)));
         } catch (RuntimeException failed) {
             // Whoever asks next is told; here nobody listens.
             synchronized (this) {

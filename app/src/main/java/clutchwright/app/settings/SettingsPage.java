@@ -42,7 +42,8 @@ public class SettingsPage {
                 preferring.prefer(preferences);
                 yield Reply.go("/settings").saying("Settings saved.");
             }
-            case Entry.Faulty<Preferences>(var faulty) -> Reply.faulty(view(faulty, assumed(), Form.EMPTY));
+            case Entry.Faulty<Preferences>(var faulty) ->
+                    Reply.faulty(view(faulty, assumed(), Form.EMPTY));
         };
     }
 

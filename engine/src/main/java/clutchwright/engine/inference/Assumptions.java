@@ -14,8 +14,8 @@ package clutchwright.engine.inference;
 /// @param claimOfHalfKnown whether what is stated to be carried stands for an animal of which
 ///     one parent is recorded, within what that parent can give; else it is ignored, as it is
 ///     where both are recorded
-/// @param onlyAllelesMet whether alleles that nobody in the collection is said or seen to have are
-///     taken not to be there at all; else they are there at the background frequency
+/// @param onlyAllelesMet whether alleles that nobody in the collection is said or seen to have
+///     are taken not to be there at all; else they are there at the background frequency
 public record Assumptions(
         double background,
         double misread,

@@ -13,15 +13,14 @@ import java.util.Set;
 
 /// The alleles of a locus that somebody in a collection is said, seen or tested to have.
 ///
-/// A series of a dozen alleles has seventy-eight genotypes, of which a collection with three of the
-/// alleles needs six.
+/// A series of a dozen alleles has seventy-eight genotypes, of which a collection with three of
+/// the alleles needs six.
 final class MetAlleles {
 
     private MetAlleles() {}
 
     /// In the order of the locus, the wild type first; all of them where the assumptions say so.
-    static List<Allele> of(
-            CollectionRecords records, LocusId locus, Assumptions assumptions) {
+    static List<Allele> of(CollectionRecords records, LocusId locus, Assumptions assumptions) {
         var map = records.model().theLocus(locus);
         if (!assumptions.onlyAllelesMet()) {
             return map.locus().alleles();

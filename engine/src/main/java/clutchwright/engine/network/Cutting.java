@@ -45,7 +45,8 @@ final class Cutting {
     /// The nodes nearest to certain.
     boolean[] first(int count) {
         var isCut = new boolean[byDoubt.length];
-        Arrays.stream(byDoubt, 0, Math.min(count, byDoubt.length)).forEach(node -> isCut[node] = true);
+        Arrays.stream(byDoubt, 0, Math.min(count, byDoubt.length))
+                .forEach(node -> isCut[node] = true);
         return isCut;
     }
 

@@ -55,7 +55,10 @@ record EstimateWay(Limits limits) implements Way {
         var errors = rim.differences(other);
         var largest = 0.0;
         for (var v = 0; v < errors.length; v++) {
-            errors[v] = reduced.reduction.domains.isSettled(v) ? 0 : Math.min(1, CAUTION * errors[v] + least);
+            errors[v] =
+                    reduced.reduction.domains.isSettled(v)
+                            ? 0
+                            : Math.min(1, CAUTION * errors[v] + least);
             largest = Math.max(largest, errors[v]);
         }
         return new Answer(this, rim, logTotal, errors, new Quality.Estimated(largest));

@@ -42,8 +42,7 @@ final class RimChances {
             if (!reduction.domains.isSettled(v)) {
                 for (var s = 0; s < chances[v].length; s++) {
                     differences[v] =
-                            Math.max(
-                                    differences[v], Math.abs(chances[v][s] - that.chances[v][s]));
+                            Math.max(differences[v], Math.abs(chances[v][s] - that.chances[v][s]));
                 }
             }
         }

@@ -32,6 +32,10 @@ public final class Contradictions {
     /// visual animal would be taken for a mistake.
     private static final double ACQUIRED_FOR_LOOK = 0.5;
 
+    /// How far, and how many, when one animal is looked at.
+    private static final int NEAR_STEPS = 3;
+    private static final int NEAR_ANIMALS = 60;
+
     private final PedigreeInference inference;
     private final ErrorRates rates;
     private final List<Contradiction> found = new ArrayList<>();
@@ -319,10 +323,18 @@ public final class Contradictions {
         return all;
     }
 
-    /// What one animal's records have to do with: at the loci where it or its parents show
-    /// anything, or are said to.
+    /// What one animal's records have to do with, among its near kin: at the loci where it or
+    /// its parents show anything, or are said to. The whole collection may know better; this is
+    /// for whoever waits for an answer.
     public static List<Contradiction> about(
             CollectionRecords records, Assumptions assumptions, ErrorRates rates, AnimalId animal) {
+        var near = Vicinity.near(records.pedigree(), animal, NEAR_STEPS, NEAR_ANIMALS);
+        return of(Vicinity.of(records, near), assumptions, rates, loci(records, animal)).stream()
+                .filter(finding -> animals(finding).contains(animal))
+                .toList();
+    }
+
+    private static Set<LocusId> loci(CollectionRecords records, AnimalId animal) {
         var parentage = records.pedigree().theMember(animal).parentage();
         var some = new ArrayList<>(List.of(animal));
         some.addAll(parentage.dams());
@@ -332,8 +344,6 @@ public final class Contradictions {
             loci.addAll(records.of(one).claims().keySet());
             records.of(one).seen().ifPresent(seen -> loci.addAll(seen.looks().keySet()));
         }
-        return of(records, assumptions, rates, loci).stream()
-                .filter(finding -> animals(finding).contains(animal))
-                .toList();
+        return loci;
     }
 }

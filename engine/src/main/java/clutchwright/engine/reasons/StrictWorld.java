@@ -18,18 +18,14 @@ import clutchwright.engine.pedigree.Parentage.Sire;
 import clutchwright.engine.pedigree.Pedigree;
 import clutchwright.engine.probability.Distribution;
 import java.time.LocalDate;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /// Some animals near one, and what is recorded of them at one locus, taken at its word: eyes do
 /// not err, and whoever shows nothing, and of whom nothing is said, is wild type.
@@ -65,7 +61,7 @@ final class StrictWorld {
     /// be true.
     List<Testimony> conflictAt(AnimalId animal) {
         for (var steps = 1; steps <= MOST_STEPS; steps++) {
-            var near = near(animal, steps);
+            var near = Vicinity.near(records.pedigree(), animal, steps, MOST_ANIMALS);
             var all = testimony(near);
             var found = MinimalConflict.of(all, some -> isPossible(near, some));
             if (!found.isEmpty() || near.size() >= MOST_ANIMALS) {
@@ -111,7 +107,7 @@ final class StrictWorld {
 
     /// What is recorded of the animal, its parents, its young and its mates.
     List<Testimony> testimonyAround(AnimalId animal) {
-        var around = near(animal, 1);
+        var around = Vicinity.near(records.pedigree(), animal, 1, MOST_ANIMALS);
         for (var young : records.pedigree().offspringOf(animal)) {
             if (around.size() < MOST_ANIMALS) {
                 var parentage = records.pedigree().theMember(young).parentage();
@@ -120,28 +116,6 @@ final class StrictWorld {
             }
         }
         return testimony(around);
-    }
-
-    /// The animal and its kin, nearest first.
-    private Set<AnimalId> near(AnimalId animal, int steps) {
-        var found = new LinkedHashMap<AnimalId, Integer>();
-        var waiting = new ArrayDeque<AnimalId>();
-        found.put(animal, 0);
-        waiting.add(animal);
-        while (!waiting.isEmpty()) {
-            var one = waiting.remove();
-            var distance = found.getOrDefault(one, 0) + 1;
-            if (distance > steps) {
-                break;
-            }
-            var parentage = records.pedigree().theMember(one).parentage();
-            Stream.of(parentage.dams(), parentage.sires(), records.pedigree().offspringOf(one))
-                    .flatMap(Collection::stream)
-                    .filter(next -> found.size() < MOST_ANIMALS)
-                    .filter(next -> found.putIfAbsent(next, distance) == null)
-                    .forEach(waiting::add);
-        }
-        return new LinkedHashSet<>(found.keySet());
     }
 
     /// What is recorded of some animals, in their order.

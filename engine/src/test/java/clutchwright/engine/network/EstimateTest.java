@@ -66,8 +66,7 @@ class EstimateTest {
     }
 
     private static Solved estimated(FactorNetwork network, long cells) {
-        return (Solved)
-                EdgeDeletion.solve(network, new Limits(cells, 16 * cells), Stop.never());
+        return (Solved) EdgeDeletion.solve(network, new Limits(cells, 16 * cells), Stop.never());
     }
 
     private static double errorOf(Solved estimate, Solved exact, int variable) {

@@ -69,8 +69,7 @@ class LawsTest {
         var odds =
                 200 * (Math.log(0.9 + 0.1e-9) + Math.log(0.1 + 0.9e-9))
                         - 200 * (Math.log(0.2 + 0.8e-9) + Math.log(0.8 + 0.2e-9));
-        assertThat(solved.chance(middle, 0))
-                .isCloseTo(1 / (1 + Math.exp(-odds)), within(1e-12));
+        assertThat(solved.chance(middle, 0)).isCloseTo(1 / (1 + Math.exp(-odds)), within(1e-12));
     }
 
     @Test
