@@ -10,6 +10,7 @@ import clutchwright.engine.reasons.Reason;
 import clutchwright.engine.reasons.Reasons;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -86,6 +87,15 @@ record Why(String allele, double chance, double prior, boolean multiply, List<Li
         return asked.gene()
                 .map(gene -> gene.equalsIgnoreCase(allele.name()))
                 .orElseGet(() -> chances.chanceOfCarrying(asked.animal(), allele) >= LEAST);
+    }
+
+    /// Of one gene; empty where the records contradict each other.
+    static Optional<Why> of(
+            PedigreeInference inference,
+            AnimalId animal,
+            Allele allele,
+            Function<AnimalId, String> tags) {
+        return Reasons.of(inference, animal, allele).map(reasons -> of(reasons, inference, tags));
     }
 
     private static Why of(
