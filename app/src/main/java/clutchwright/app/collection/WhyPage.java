@@ -94,7 +94,12 @@ public class WhyPage {
                     .chancesAt(locus)
                     .ifPresent(
                             chances ->
-                                    inference.records().model().theLocus(locus).locus().alleles()
+                                    inference
+                                            .records()
+                                            .model()
+                                            .theLocus(locus)
+                                            .locus()
+                                            .alleles()
                                             .stream()
                                             .filter(allele -> !allele.isWild())
                                             .filter(

@@ -10,9 +10,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 
+/// Why one animal is thought to carry one gene.
+///
 /// @param ready whether anything is worked out for the animal yet
 /// @param lead how likely it carries the gene, in a sentence; empty where nothing is to be said
-record WhyView(
+public record WhyView(
         String tag,
         String path,
         boolean ready,
@@ -26,16 +28,16 @@ record WhyView(
     /// Chances below that are not worth a word.
     static final double LEAST = 0.01;
 
-    WhyView {
+    public WhyView {
         rows = List.copyOf(rows);
         others = List.copyOf(others);
     }
 
     /// @param strength the factor and what it is worth, in words
     /// @param without the chance if it were not on record; empty where there would be none
-    record Row(String text, String strength, String without, List<Row> parts) {
+    public record Row(String text, String strength, String without, List<Row> parts) {
 
-        Row {
+        public Row {
             parts = List.copyOf(parts);
         }
 
@@ -49,7 +51,7 @@ record WhyView(
         }
     }
 
-    record Other(String name, String path) {}
+    public record Other(String name, String path) {}
 
     @SuppressWarnings("OptionalUsedAsFieldOrParameterType")
     static WhyView of(
