@@ -2,6 +2,7 @@ package clutchwright.app.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
+import clutchwright.app.holding.Holding;
 import java.time.LocalDate;
 import org.junit.jupiter.api.Test;
 
@@ -36,5 +37,9 @@ class WhyScreenTest extends Browsing {
 
         assertThat(page().locator("main")).containsText("Write down what it shows");
         inspect("why-nothing");
+    }
+
+    private Stock stock() {
+        return new Stock(bean(Holding.class));
     }
 }
