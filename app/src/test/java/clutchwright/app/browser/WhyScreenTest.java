@@ -23,7 +23,9 @@ class WhyScreenTest extends Browsing {
 
         assertThat(page().locator("h1")).hasText("Why Clown");
         assertThat(page().locator("table.stack tbody")).containsText("WHY-2");
-        assertThat(page().locator("table.stack tbody > tr").first()).containsText("hatchlings");
+        assertThat(page().locator("table.stack tbody > tr").first())
+                .containsText("It is stated to carry Clown: 66.7 %.");
+        assertThat(page().locator("table.stack tbody")).containsText("hatchlings");
         inspect("why");
 
         page().getByText("why.json").click();
