@@ -1,9 +1,12 @@
 package clutchwright.engine.inference;
 
+import clutchwright.engine.genetics.Allele;
 import clutchwright.engine.genetics.GeneticModel;
+import clutchwright.engine.genetics.LocusId;
 import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.engine.pedigree.Pedigree;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 
 /// All that is recorded of a collection and bears on what its animals carry.
@@ -21,6 +24,12 @@ public record CollectionRecords(
 
     public OwnRecords of(AnimalId animal) {
         return own.getOrDefault(animal, OwnRecords.NONE);
+    }
+
+    /// The alleles of a locus that some animal is said, seen or tested to have, the wild type
+    /// first.
+    public List<Allele> allelesMet(LocusId locus) {
+        return MetAlleles.of(this, locus);
     }
 
     /// The same with other records of one animal.

@@ -4,6 +4,7 @@ import clutchwright.engine.genetics.Allele;
 import clutchwright.engine.genetics.Genotype;
 import clutchwright.engine.genetics.LocusId;
 import clutchwright.engine.genetics.Phenotype;
+import clutchwright.engine.genetics.Sex;
 import clutchwright.engine.inference.LocusShape.State;
 import clutchwright.engine.network.Change;
 import clutchwright.engine.network.Quality;
@@ -286,6 +287,18 @@ public final class LocusChances {
     /// @throws IllegalArgumentException if no female or no male has such a genotype
     public SequencedMap<Genotype, Double> youngOf(Genotype dam, Genotype sire) {
         return network.young(dam, sire);
+    }
+
+    /// The chances of an animal of unknown origin of which nothing is recorded.
+    public SequencedMap<Genotype, Double> ofAnybody(Sex sex) {
+        var build = LocusShape.Build.of(sex);
+        var population = network.population(build);
+        var chances = new LinkedHashMap<Genotype, Double>();
+        for (var s = 0; s < population.length; s++) {
+            chances.merge(
+                    network.shape.states(build).get(s).genotype(), population[s], Double::sum);
+        }
+        return Collections.unmodifiableSequencedMap(chances);
     }
 
     private List<State> statesOf(int cell, int... numbers) {

@@ -21,10 +21,13 @@ final class MetAlleles {
 
     /// In the order of the locus, the wild type first; all of them where the assumptions say so.
     static List<Allele> of(CollectionRecords records, LocusId locus, Assumptions assumptions) {
+        return assumptions.onlyAllelesMet()
+                ? of(records, locus)
+                : records.model().theLocus(locus).locus().alleles();
+    }
+
+    static List<Allele> of(CollectionRecords records, LocusId locus) {
         var map = records.model().theLocus(locus);
-        if (!assumptions.onlyAllelesMet()) {
-            return map.locus().alleles();
-        }
         var met = new HashSet<Allele>();
         met.add(map.locus().wildType());
         var looks = new LinkedHashSet<Set<Phenotype>>();
@@ -45,7 +48,11 @@ final class MetAlleles {
         rest.stream()
                 .filter(look -> !isExplained(map, look, met))
                 .toList()
-                .forEach(look -> showing(map, look).forEach(pair -> met.addAll(pair.alleles())));
+                .forEach(
+                        look ->
+                                LocusWeights.plainest(map, look)
+                                        .outcomes()
+                                        .forEach(pair -> met.addAll(pair.alleles())));
         return map.locus().alleles().stream().filter(met::contains).toList();
     }
 

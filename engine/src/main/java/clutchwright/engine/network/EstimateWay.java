@@ -1,5 +1,7 @@
 package clutchwright.engine.network;
 
+import java.util.stream.IntStream;
+
 /// With some nodes cut out of their ties, so few that the rest is as wide as can be borne.
 ///
 /// Two estimates are made, one with more cuts than the other; how far they are apart, and how
@@ -19,6 +21,51 @@ record EstimateWay(Limits limits) implements Way {
 
     /// How much larger than the difference an error is called; see `docs/mathematics.md`.
     private static final double CAUTION = 2;
+
+    /// Variables of more states are those of a series of alleles.
+    private static final int FEW_STATES = 6;
+
+    /// Tables of more cells, all ties together, are not tried whole.
+    private static final double MOST_WHOLE = 1L << 24;
+
+    @Override
+    public Solution solve(FactorNetwork network, int kept, Stop stop) {
+        if (kept != NONE || !hasManyStates(network)) {
+            return Way.super.solve(network, kept, stop);
+        }
+        if (cells(network) <= MOST_WHOLE) {
+            var whole =
+                    Way.reduce(
+                            network,
+                            kept,
+                            reduced -> new ExactWay(limits).solve(reduced, stop, this));
+            if (!(whole instanceof Solution.TooWide)) {
+                return whole;
+            }
+        }
+        return Narrowed.of(network)
+                .map(narrowed -> solve(network, narrowed, stop))
+                .filter(solution -> !(solution instanceof Solution.Impossible))
+                // What looked next to impossible was not: together the records allow nothing else.
+                .orElseGet(() -> Way.super.solve(network, kept, stop));
+    }
+
+    private Solution solve(FactorNetwork network, Narrowed narrowed, Stop stop) {
+        return narrowed.answer(network, this, Way.super.solve(narrowed.network, NONE, stop));
+    }
+
+    private static boolean hasManyStates(FactorNetwork network) {
+        return IntStream.range(0, network.variables())
+                .anyMatch(v -> network.states(v) > FEW_STATES);
+    }
+
+    private static double cells(FactorNetwork network) {
+        var cells = 0.0;
+        for (var tie = 0; tie < network.ties(); tie++) {
+            cells += network.table(network.form(network.formNumber(tie)).table).length;
+        }
+        return cells;
+    }
 
     @Override
     public Solution solve(Reduced reduced, Stop stop) {

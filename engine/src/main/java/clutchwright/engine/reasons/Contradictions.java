@@ -8,6 +8,7 @@ import clutchwright.engine.inference.Assumptions;
 import clutchwright.engine.inference.CollectionRecords;
 import clutchwright.engine.inference.LocusAnswer;
 import clutchwright.engine.inference.LocusChances;
+import clutchwright.engine.inference.Method;
 import clutchwright.engine.inference.PedigreeInference;
 import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.engine.pedigree.Member;
@@ -35,6 +36,9 @@ public final class Contradictions {
     /// How far, and how many, when one animal is looked at.
     private static final int NEAR_STEPS = 3;
     private static final int NEAR_ANIMALS = 60;
+
+    /// So many animals at most are weighed together where a repair is looked for.
+    private static final int WEIGHED_WHOLE = 200;
 
     private final PedigreeInference inference;
     private final ErrorRates rates;
@@ -134,7 +138,8 @@ public final class Contradictions {
                 assumptions.parthenogenesis(),
                 assumptions.secondDivision(),
                 assumptions.claimOfHalfKnown(),
-                assumptions.onlyAllelesMet());
+                // An allele that explains a record is met by that; the others cost time only.
+                /* onlyAllelesMet= */ true);
     }
 
     private void look(LocusChances chances) {
@@ -304,23 +309,45 @@ public final class Contradictions {
                 chance,
                 conflict,
                 impossible,
-                new Repairs(inference, chances, rates, conflict).ranked());
+                repairs(chances, animal, conflict));
+    }
+
+    /// In a large collection among the near kin, who know best what may have happened.
+    private List<Repair> repairs(LocusChances chances, AnimalId animal, List<Testimony> conflict) {
+        var pedigree = inference.records().pedigree();
+        if (pedigree.members().size() <= WEIGHED_WHOLE
+                && chances.method() instanceof Method.Exact) {
+            return new Repairs(inference, inference, chances, rates, conflict).ranked();
+        }
+        var near = Vicinity.near(pedigree, animal, NEAR_STEPS, NEAR_ANIMALS);
+        conflict.forEach(said -> near.addAll(animals(said)));
+        var part =
+                PedigreeInference.of(
+                        Vicinity.of(inference.records(), near),
+                        inference.assumptions(),
+                        List.of(chances.locus()));
+        return part.chancesAt(chances.locus())
+                .map(some -> new Repairs(part, inference, some, rates, conflict))
+                .map(Repairs::ranked)
+                .orElseGet(List::of);
     }
 
     private static Set<AnimalId> animals(Contradiction finding) {
         var all = new LinkedHashSet<AnimalId>();
         all.add(finding.animal());
-        for (var said : finding.conflict()) {
-            switch (said) {
-                case Testimony.Saw(var animal, _) -> all.add(animal);
-                case Testimony.Stated(var animal, _) -> all.add(animal);
-                case Testimony.Tested(var animal, _) -> all.add(animal);
-                case Testimony.DamOf(var young, _) -> all.addAll(young);
-                case Testimony.SireOf(var young, _) -> all.addAll(young);
-                case Testimony.TakenForWild _ -> {}
-            }
-        }
+        finding.conflict().forEach(said -> all.addAll(animals(said)));
         return all;
+    }
+
+    private static List<AnimalId> animals(Testimony said) {
+        return switch (said) {
+            case Testimony.Saw(var animal, _) -> List.of(animal);
+            case Testimony.Stated(var animal, _) -> List.of(animal);
+            case Testimony.Tested(var animal, _) -> List.of(animal);
+            case Testimony.DamOf(var young, _) -> young;
+            case Testimony.SireOf(var young, _) -> young;
+            case Testimony.TakenForWild _ -> List.of();
+        };
     }
 
     /// What one animal's records have to do with, among its near kin: at the loci where it or

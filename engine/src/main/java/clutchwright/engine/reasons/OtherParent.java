@@ -37,16 +37,21 @@ final class OtherParent {
 
     private final CollectionRecords records;
     private final Assumptions assumptions;
+    private final PedigreeInference whole;
     private final List<AnimalId> young;
     private final Sex sex;
     private final Strangers strangers;
     private final AnimalId stranger;
     private final Optional<Pedigree> changed;
 
+    /// @param part the young and their kin
+    /// @param whole the collection: its animals that are not in the part are taken to have nothing
+    ///     to do with the young
     /// @param sex of the parent that is another
-    OtherParent(CollectionRecords records, Assumptions assumptions, List<AnimalId> young, Sex sex) {
-        this.records = records;
-        this.assumptions = assumptions;
+    OtherParent(PedigreeInference part, PedigreeInference whole, List<AnimalId> young, Sex sex) {
+        this.records = part.records();
+        this.assumptions = part.assumptions();
+        this.whole = whole;
         this.young = young;
         this.sex = sex;
         this.strangers = new Strangers(records.pedigree());
@@ -64,11 +69,11 @@ final class OtherParent {
     List<AnimalId> candidates() {
         var never = new HashSet<>(descendants());
         for (var one : young) {
-            var parentage = records.pedigree().theMember(one).parentage();
+            var parentage = whole.records().pedigree().theMember(one).parentage();
             never.addAll(parentage.dams());
             never.addAll(parentage.sires());
         }
-        return records.pedigree().members().stream()
+        return whole.records().pedigree().members().stream()
                 .filter(one -> one.sex().filter(sex::equals).isPresent())
                 .filter(one -> !never.contains(one.id()))
                 .filter(this::wasThere)
@@ -94,8 +99,8 @@ final class OtherParent {
 
     private Likelihoods likelihoods(LocusChances chances, List<AnimalId> candidates) {
         var locus = chances.locus();
-        var even = alone(locus, true);
-        var population = alone(locus, false);
+        var even = aloneBeingAnything(locus);
+        var population = chances.ofAnybody(sex);
         var ofStranger = 0.0;
         for (var entry : chances.of(stranger).entrySet()) {
             ofStranger +=
@@ -104,22 +109,17 @@ final class OtherParent {
                             * population.getOrDefault(entry.getKey(), 0.0);
         }
         var ofEach = new LinkedHashMap<AnimalId, Double>();
-        chances.togetherWithEach(stranger, candidates)
-                .forEach(
-                        (one, joint) -> {
-                            var same = 0.0;
-                            for (var entry : joint.entrySet()) {
-                                var pair = entry.getKey();
-                                if (pair.getFirst().equals(pair.getLast())) {
-                                    same +=
-                                            entry.getValue()
-                                                    / even.getOrDefault(pair.getFirst(), 1.0);
-                                }
-                            }
-                            if (same > 0) {
-                                ofEach.put(one, chances.logLikelihood() + Math.log(same));
-                            }
-                        });
+        var known = candidates.stream().filter(records.pedigree()::contains).toList();
+        var together = chances.togetherWithEach(stranger, known);
+        for (var one : candidates) {
+            var same =
+                    Optional.ofNullable(together.get(one))
+                            .map(joint -> same(joint, even))
+                            .orElseGet(() -> same(chances.of(stranger), locus, one, even));
+            if (same > 0) {
+                ofEach.put(one, chances.logLikelihood() + Math.log(same));
+            }
+        }
         return new Likelihoods(
                 ofStranger > 0
                         ? OptionalDouble.of(chances.logLikelihood() + Math.log(ofStranger))
@@ -127,15 +127,45 @@ final class OtherParent {
                 ofEach);
     }
 
-    /// The chances of a lone animal of the sex, of which nothing, or anything alike, is said.
-    private SequencedMap<Genotype, Double> alone(LocusId locus, boolean anythingAlike) {
+    /// How likely the stranger and the animal have the same genotype, each genotype of the
+    /// stranger being as likely beforehand.
+    private static double same(
+            SequencedMap<List<Genotype>, Double> joint, Map<Genotype, Double> even) {
+        var same = 0.0;
+        for (var entry : joint.entrySet()) {
+            var pair = entry.getKey();
+            if (pair.getFirst().equals(pair.getLast())) {
+                same += entry.getValue() / even.getOrDefault(pair.getFirst(), 1.0);
+            }
+        }
+        return same;
+    }
+
+    private double same(
+            Map<Genotype, Double> ofStranger,
+            LocusId locus,
+            AnimalId one,
+            Map<Genotype, Double> even) {
+        var his = whole.chancesAt(locus).map(chances -> chances.of(one));
+        var same = 0.0;
+        for (var entry : ofStranger.entrySet()) {
+            same +=
+                    entry.getValue()
+                            / even.getOrDefault(entry.getKey(), 1.0)
+                            * his.map(chances -> chances.getOrDefault(entry.getKey(), 0.0))
+                                    .orElse(0.0);
+        }
+        return same;
+    }
+
+    /// The chances of a lone animal of the sex, of which anything alike is said.
+    private SequencedMap<Genotype, Double> aloneBeingAnything(LocusId locus) {
         var lone =
                 new Member(stranger, Optional.of(sex), Optional.empty(), new Parentage.Founder());
-        var own =
-                anythingAlike ? Map.of(stranger, anything(locus)) : Map.<AnimalId, OwnRecords>of();
         if (Pedigree.of(List.of(lone)) instanceof Pedigree.Result.Sound(var pedigree)) {
             return PedigreeInference.of(
-                            new CollectionRecords(records.model(), pedigree, own),
+                            new CollectionRecords(
+                                    records.model(), pedigree, Map.of(stranger, anything(locus))),
                             assumptions,
                             List.of(locus))
                     .chancesAt(locus)
@@ -151,8 +181,16 @@ final class OtherParent {
         return new CollectionRecords(records.model(), pedigree, own);
     }
 
+    /// Of the alleles that are reckoned with at all.
     private OwnRecords anything(LocusId locus) {
-        var pairs = List.<Genotype>copyOf(records.model().theLocus(locus).locus().allPairs());
+        var all = records.model().theLocus(locus).locus();
+        var alleles =
+                assumptions.onlyAllelesMet() ? whole.records().allelesMet(locus) : all.alleles();
+        var pairs =
+                all.allPairs().stream()
+                        .filter(pair -> alleles.containsAll(pair.alleles()))
+                        .<Genotype>map(pair -> pair)
+                        .toList();
         return OwnRecords.NONE.withClaim(
                 locus, new OwnRecords.Claim(Distribution.uniform(pairs), false));
     }
@@ -189,7 +227,7 @@ final class OtherParent {
     private boolean wasThere(Member one) {
         return one.hatched().isEmpty()
                 || young.stream()
-                        .flatMap(id -> records.pedigree().theMember(id).hatched().stream())
+                        .flatMap(id -> whole.records().pedigree().theMember(id).hatched().stream())
                         .allMatch(
                                 hatched ->
                                         one.hatched().get().earliest().isBefore(hatched.latest()));
@@ -199,7 +237,7 @@ final class OtherParent {
         var all = new HashSet<>(young);
         var waiting = new ArrayDeque<>(young);
         while (!waiting.isEmpty()) {
-            for (var one : records.pedigree().offspringOf(waiting.remove())) {
+            for (var one : whole.records().pedigree().offspringOf(waiting.remove())) {
                 if (all.add(one)) {
                     waiting.add(one);
                 }

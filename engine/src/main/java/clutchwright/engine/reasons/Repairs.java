@@ -28,6 +28,7 @@ final class Repairs {
     private static final double LEAST = 1e-3;
 
     private final PedigreeInference inference;
+    private final PedigreeInference whole;
     private final ErrorRates rates;
     private final LocusChances chances;
     private final PhenotypeMap map;
@@ -37,13 +38,17 @@ final class Repairs {
 
     private record Weighed(double weight, DoubleFunction<Repair> repair) {}
 
-    /// @param inference under assumptions that leave every error a chance
+    /// @param inference under assumptions that leave every error a chance; of the collection, or
+    ///     of the near kin of those the conflict speaks of
+    /// @param whole of the collection: who else a parent may have been
     Repairs(
             PedigreeInference inference,
+            PedigreeInference whole,
             LocusChances chances,
             ErrorRates rates,
             List<Testimony> conflict) {
         this.inference = inference;
+        this.whole = whole;
         this.rates = rates;
         this.chances = chances;
         this.map = inference.records().model().theLocus(chances.locus());
@@ -140,7 +145,7 @@ final class Repairs {
     }
 
     private void otherSire(List<AnimalId> young, List<AnimalId> recorded) {
-        var other = new OtherParent(inference.records(), inference.assumptions(), young, Sex.MALE);
+        var other = new OtherParent(inference, whole, young, Sex.MALE);
         var candidates = other.candidates();
         var found = ratios(other, young, candidates);
         var half = rates.wrongSire() / 2;
@@ -158,8 +163,7 @@ final class Repairs {
     }
 
     private void otherDam(List<AnimalId> young, AnimalId recorded) {
-        var other =
-                new OtherParent(inference.records(), inference.assumptions(), young, Sex.FEMALE);
+        var other = new OtherParent(inference, whole, young, Sex.FEMALE);
         var candidates = other.candidates();
         var found = ratios(other, young, candidates);
         var half = rates.wrongDam() / 2;

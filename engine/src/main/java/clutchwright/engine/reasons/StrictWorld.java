@@ -38,7 +38,8 @@ final class StrictWorld {
     private static final int MOST_STEPS = 4;
     private static final int MOST_ANIMALS = 80;
 
-    private static final Assumptions WORD_FOR_WORD = new Assumptions(0, 0);
+    private static final Assumptions WORD_FOR_WORD =
+            new Assumptions(0, 0, 0, 0, 1.0 / 3, false, /* onlyAllelesMet= */ true);
 
     private final CollectionRecords records;
     private final LocusId locus;
@@ -52,9 +53,17 @@ final class StrictWorld {
         this.locus = looks.locus();
         this.looks = looks;
         this.normal = Phenotype.normalOf(locus);
-        this.anything =
-                Distribution.uniform(
-                        List.<Genotype>copyOf(records.model().theLocus(locus).locus().allPairs()));
+        this.anything = Distribution.uniform(pairsMet());
+    }
+
+    /// What explains all that was seen is among these: an allele that nobody has met explains
+    /// nothing more.
+    private List<Genotype> pairsMet() {
+        var met = records.allelesMet(locus);
+        return records.model().theLocus(locus).locus().allPairs().stream()
+                .filter(pair -> met.containsAll(pair.alleles()))
+                .<Genotype>map(pair -> pair)
+                .toList();
     }
 
     /// The smallest conflict near an animal, its own record first; empty if what is near can all
