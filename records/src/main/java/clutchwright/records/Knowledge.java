@@ -54,7 +54,7 @@ public final class Knowledge {
     /// @param catalogues the catalogue of each species that animals are of
     public static Knowledge of(Transaction tx, Function<String, Catalogue> catalogues) {
         var facts = OnRecord.of(tx, catalogues);
-        return of(facts, Conclusions.of(facts));
+        return of(facts, Conclusions.of(facts, Conclusions.NONE));
     }
 
     /// @param conclusions from these records or from earlier ones

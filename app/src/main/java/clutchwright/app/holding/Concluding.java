@@ -46,7 +46,7 @@ final class Concluding implements AutoCloseable {
     private void work() {
         for (var task = take(); task.isPresent(); task = take()) {
             try {
-                var found = Conclusions.of(task.get().facts());
+                var found = Conclusions.of(task.get().facts(), last().conclusions());
                 finish(task.get().revision(), Optional.of(found));
             } catch (RuntimeException | OutOfMemoryError e) {
                 // The pages go on with the figures they have, and say so.

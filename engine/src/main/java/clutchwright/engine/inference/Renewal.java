@@ -28,7 +28,7 @@ record Renewal(
         if (!before.model().equals(after.model()) || !old.questions.isEmpty()) {
             return Optional.empty();
         }
-        var same = before.pedigree() == after.pedigree();
+        var same = before.pedigree().equals(after.pedigree());
         var kin = same ? old : new Kin(after.pedigree(), after.model().sexes(), assumptions);
         if (!kin.questions.isEmpty() || !(same || begins(kin, old))) {
             return Optional.empty();

@@ -56,6 +56,18 @@ public final class Pedigree {
                 new Pedigree(Collections.unmodifiableSequencedMap(ordered), offspring));
     }
 
+    /// The same animals, in the same order, of the same descent.
+    @Override
+    public boolean equals(Object that) {
+        return that instanceof Pedigree other
+                && List.copyOf(members.values()).equals(List.copyOf(other.members.values()));
+    }
+
+    @Override
+    public int hashCode() {
+        return List.copyOf(members.values()).hashCode();
+    }
+
     /// Parents before offspring.
     public SequencedCollection<Member> members() {
         return members.sequencedValues();
