@@ -145,7 +145,7 @@ class ExampleFilesTest {
     @Test
     void the_files_are_what_their_generator_writes() throws IOException {
         assertThat(Files.readString(EXAMPLES.resolve("three-hundred.csv")))
-                .isEqualTo(ExampleWorkbooks.threeHundred());
+                .isEqualTo(ThreeHundred.asText());
         var out = new ByteArrayOutputStream();
         ExampleWorkbooks.withTitleRows(out);
         var fresh = Files.write(folder.resolve("fresh.xlsx"), out.toByteArray());

@@ -1,14 +1,11 @@
 package clutchwright.records.exchange;
 
-import clutchwright.engine.genetics.Sex;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
 import org.dhatim.fastexcel.Workbook;
 
 /// Writes those example files that cannot be typed: run `main` in the folder of the project.
@@ -24,7 +21,7 @@ final class ExampleWorkbooks {
         try (var out = Files.newOutputStream(folder.resolve("with-title-rows.xlsx"))) {
             withTitleRows(out);
         }
-        Files.writeString(folder.resolve("three-hundred.csv"), threeHundred());
+        Files.writeString(folder.resolve("three-hundred.csv"), ThreeHundred.asText());
     }
 
     static void twoGeneColumns(OutputStream out) throws IOException {
@@ -99,82 +96,5 @@ final class ExampleWorkbooks {
                 }
             }
         }
-    }
-
-    /// Four generations, drawn with a fixed seed; what is stated follows from the parents only
-    /// where a keeper would state it.
-    static String threeHundred() {
-        var random = new Random(300);
-        var shows =
-                List.of(
-                        "Pastel",
-                        "Enchi",
-                        "Mojave",
-                        "Lesser",
-                        "Banana",
-                        "Pinstripe",
-                        "Yellow Belly",
-                        "Fire",
-                        "Leopard",
-                        "Orange Dream",
-                        "Cinnamon",
-                        "Black Pastel",
-                        "GHI");
-        var hets = List.of("Clown", "Piebald", "Ghost", "Lavender Albino", "Desert Ghost");
-        var text = new StringBuilder("tag,name,sex,hatched,sire,dam,stated,status\n");
-        record Snake(String tag, Sex sex, int year) {}
-        var all = new ArrayList<Snake>();
-        for (int i = 0; i < 300; i++) {
-            int generation = i < 40 ? 0 : i < 110 ? 1 : i < 200 ? 2 : 3;
-            int year = 2012 + 4 * generation - (generation == 0 ? random.nextInt(3) : 0);
-            var sex = i % 3 == 0 ? Sex.MALE : Sex.FEMALE;
-            var tag = "%02d-%03d".formatted(year % 100, i + 1);
-            var dams =
-                    all.stream().filter(s -> s.sex() == Sex.FEMALE && s.year() < year - 2).toList();
-            var sires =
-                    all.stream().filter(s -> s.sex() == Sex.MALE && s.year() < year - 2).toList();
-            var sire = generation == 0 ? "" : sires.get(random.nextInt(sires.size())).tag();
-            var dam = generation == 0 ? "" : dams.get(random.nextInt(dams.size())).tag();
-            var genes = new ArrayList<String>();
-            var first = shows.get(random.nextInt(shows.size()));
-            genes.add(random.nextInt(12) == 0 ? "Normal" : first);
-            if (!genes.contains("Normal") && random.nextInt(2) == 0) {
-                var second = shows.get(random.nextInt(shows.size()));
-                if (!second.equals(first) && fits(first, second)) {
-                    genes.add(second);
-                }
-            }
-            if (random.nextInt(2) == 0) {
-                var chance = List.of("het ", "66% het ", "50% het ").get(random.nextInt(3));
-                genes.add(chance + hets.get(random.nextInt(hets.size())));
-            }
-            var status =
-                    generation < 2
-                            ? "kept"
-                            : List.of("kept", "hold back", "for sale", "sold")
-                                    .get(random.nextInt(4));
-            text.append(
-                    "%s,,%s,%s,%s,%s,%s,%s\n"
-                            .formatted(
-                                    tag,
-                                    sex == Sex.MALE ? "male" : "female",
-                                    generation == 0
-                                            ? Integer.toString(year)
-                                            : LocalDate.of(year, 6, 1).plusDays(random.nextInt(90)),
-                                    sire,
-                                    dam,
-                                    String.join(" ", genes),
-                                    status));
-            all.add(new Snake(tag, sex, year));
-        }
-        return text.toString();
-    }
-
-    /// Two alleles of one locus would read as their compound, which is true, but no third fits.
-    private static boolean fits(String first, String second) {
-        var blue = List.of("Mojave", "Lesser");
-        var dark = List.of("Cinnamon", "Black Pastel");
-        return !(blue.contains(first) && blue.contains(second))
-                && !(dark.contains(first) && dark.contains(second));
     }
 }
