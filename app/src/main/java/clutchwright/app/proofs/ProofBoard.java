@@ -70,6 +70,10 @@ final class ProofBoard {
             return new Worked(revision, today, animals, bySpecies, inFull, inDoubt, true);
         }
 
+        Worked withDoubtful(List<Doubtful> inDoubt) {
+            return new Worked(revision, today, animals, bySpecies, questions, inDoubt, complete);
+        }
+
         Optional<Animal> find(AnimalId animal) {
             return Optional.ofNullable(animals.get(animal));
         }
@@ -112,7 +116,9 @@ final class ProofBoard {
             var questions = questions();
             var estimated = estimated(revision, questions);
             keep(estimated);
-            keep(estimated.with(inFull(estimated.questions(), questions), doubtful(questions)));
+            var doubtful = doubtful(questions);
+            keep(estimated.withDoubtful(doubtful));
+            keep(estimated.with(inFull(estimated.questions(), questions), doubtful));
         } catch (RuntimeException failed) {
             // Whoever asks next is told; here nobody listens.
             synchronized (this) {

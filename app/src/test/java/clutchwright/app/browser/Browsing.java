@@ -9,6 +9,7 @@ import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ReducedMotion;
 import java.nio.file.Path;
@@ -110,7 +111,9 @@ public abstract class Browsing {
                                         .setReducedMotion(ReducedMotion.REDUCE)
                                         .setLocale("en-GB"));
         page = window.newPage();
-        page.setDefaultTimeout(10_000);
+        // What follows is worked out behind the pages, which show it when it is there.
+        page.setDefaultTimeout(30_000);
+        PlaywrightAssertions.setDefaultAssertionTimeout(30_000);
         page.onConsoleMessage(
                 message -> {
                     if (message.type().equals("error") && !isExpected(message.text())) {

@@ -187,7 +187,7 @@ class EggsScreenTest extends Browsing {
         page().getByLabel("Sire").fill("EG8-S:2 | EG8-S2:1");
         page().getByLabel("Notes").fill("she laid them in the water bowl");
         page().getByRole(AriaRole.BUTTON, button("Save")).click();
-        assertThat(page().locator(".couple")).containsText("66%");
+        assertThat(page().locator(".couple")).containsText("Sire, 2/3EG8-S");
         assertThat(page().locator(".notes")).containsText("water bowl");
         open(path(clutch) + "/edit");
         assertThat(page().getByLabel("Sire")).hasValue("EG8-S:2 | EG8-S2:1");

@@ -19,15 +19,15 @@ class ProofsScreenTest extends Browsing {
     @Test
     void a_possible_het_is_an_open_question_until_her_clutches_settle_it() {
         var stock = new Stock(bean(Holding.class));
-        var ada = stock.female("PRV-F1", "66% het Piebald");
-        var bo = stock.male("PRV-M1", "Piebald");
-        stock.seen(bo.id(), "Piebald", hatched());
-        stock.male("PRV-M2", "50% het Piebald");
+        var ada = stock.female("PRV-F1", "66% het Puzzle");
+        var bo = stock.male("PRV-M1", "Puzzle");
+        stock.seen(bo.id(), "Puzzle", hatched());
+        stock.male("PRV-M2", "50% het Puzzle");
         for (var n = 1; n <= 2; n++) {
             plain(stock, "PRV-H" + n, ada, bo);
         }
 
-        open("/proofs?gene=" + "piebald%2FPiebald");
+        open("/proofs?gene=" + "puzzle%2FPuzzle");
         var row = row("PRV-F1");
         // Two thirds halved twice against a third: one in three.
         assertThat(row).containsText("33");
@@ -37,7 +37,7 @@ class ProofsScreenTest extends Browsing {
 
         row.getByRole(AriaRole.LINK).click();
         assertThat(page().getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1)))
-                .containsText("Does PRV-F1 carry Piebald?");
+                .containsText("Does PRV-F1 carry Puzzle?");
         assertThat(page().getByText("Speaks against it.")).isVisible();
         assertThat(page().getByRole(AriaRole.IMG).first()).isVisible();
         assertThat(page().locator("tr", having("PRV-M2"))).containsText("never");
@@ -50,9 +50,9 @@ class ProofsScreenTest extends Browsing {
         // lies open says so without being asked again.
         for (var tag : List.of("PRV-H8", "PRV-H9")) {
             var visual = stock.young(tag, ada, bo, hatched());
-            stock.seen(visual.id(), "Piebald", hatched().plusDays(1));
+            stock.seen(visual.id(), "Puzzle", hatched().plusDays(1));
         }
-        open("/proofs?gene=" + "piebald%2FPiebald");
+        open("/proofs?gene=" + "puzzle%2FPuzzle");
         assertThat(row("PRV-F1")).hasCount(0);
     }
 
@@ -62,8 +62,8 @@ class ProofsScreenTest extends Browsing {
         open("/proofs/doubt");
         assertThat(page().getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setLevel(1)))
                 .containsText("Records in doubt");
-        var ada = stock.female("DBT-F1", "Piebald");
-        var bo = stock.male("DBT-M1", "Piebald");
+        var ada = stock.female("DBT-F1", "Puzzle");
+        var bo = stock.male("DBT-M1", "Puzzle");
         plain(stock, "DBT-H1", ada, bo);
 
         open("/proofs/doubt");
@@ -85,8 +85,8 @@ class ProofsScreenTest extends Browsing {
     @Test
     void the_list_works_without_script_and_a_gene_without_questions_says_so() {
         var stock = new Stock(bean(Holding.class));
-        stock.female("PRV-F3", "50% het Clown");
-        open("/proofs");
+        stock.female("PRV-F3", "50% het Sunset");
+        open("/proofs?gene=sunset%2FSunset");
         assertThat(page().locator("tr", having("PRV-F3"))).isVisible();
 
         useWithoutScript();
