@@ -5,6 +5,7 @@ import clutchwright.engine.genetics.GeneticModel;
 import clutchwright.engine.genetics.Genotype;
 import clutchwright.engine.genetics.LocusId;
 import clutchwright.engine.genetics.ParentGenotype;
+import clutchwright.engine.genetics.ParentPair;
 import clutchwright.engine.genetics.Sex;
 import clutchwright.engine.inference.CollectionRecords;
 import clutchwright.engine.inference.Held;
@@ -107,6 +108,18 @@ public final class Knowledge {
                 .flatMap(found -> records(found.species()))
                 .map(records -> shaped(records.model(), of(animal), as))
                 .orElse(ParentGenotype.WILD);
+    }
+
+    /// The genotypes of a dam and a sire together, at each locus where what one carries says
+    /// something of the other; none where that is not worked out yet.
+    public SequencedMap<LocusId, Distribution<ParentPair>> together(AnimalId dam, AnimalId sire) {
+        var his = find(sire).map(Animal::species);
+        return find(dam)
+                .filter(found -> his.filter(found.species()::equals).isPresent())
+                .flatMap(this::worked)
+                .filter(worked -> worked.knows(sire))
+                .map(worked -> worked.together(dam, sire))
+                .orElseGet(LinkedHashMap::new);
     }
 
     /// What is on record of a species; empty if no animal is of it.

@@ -39,6 +39,7 @@ record ClutchReading(Clutch clutch, List<Box> boxes) {
                 boxes,
                 incubation(holding),
                 Expected.of(holding, clutch).map(Expected::cautions).orElse(List.of()),
+                HoldBack.of(holding.knowledge(), clutch),
                 form);
     }
 

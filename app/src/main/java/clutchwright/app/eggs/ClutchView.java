@@ -14,6 +14,7 @@ import java.util.Optional;
 ///
 /// @param boxes all there are, to complete from
 /// @param cautions of the parents and of what can hatch
+/// @param holdBacks what keeping several of its hatchlings is worth, gene by gene
 /// @param form  of what is to be done with the eggs that are ticked
 public record ClutchView(
         Clutch clutch,
@@ -22,6 +23,7 @@ public record ClutchView(
         List<Box> boxes,
         Incubation incubation,
         List<Caution> cautions,
+        List<HoldBack> holdBacks,
         Form form)
         implements View {
 
@@ -29,6 +31,7 @@ public record ClutchView(
         eggs = List.copyOf(eggs);
         boxes = List.copyOf(boxes);
         cautions = List.copyOf(cautions);
+        holdBacks = List.copyOf(holdBacks);
     }
 
     @Override

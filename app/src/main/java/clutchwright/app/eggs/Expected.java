@@ -6,8 +6,10 @@ import clutchwright.app.parts.GeneLineMarkup.Carried;
 import clutchwright.engine.genetics.Caution;
 import clutchwright.engine.genetics.Cross;
 import clutchwright.engine.genetics.GeneticModel;
+import clutchwright.engine.genetics.LocusId;
 import clutchwright.engine.genetics.Outcome;
 import clutchwright.engine.genetics.ParentGenotype;
+import clutchwright.engine.genetics.ParentPair;
 import clutchwright.engine.genetics.Phenotype;
 import clutchwright.engine.genetics.Sex;
 import clutchwright.engine.probability.Distribution;
@@ -20,6 +22,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.SequencedMap;
 import java.util.Set;
 
 /// What a clutch can give: the cross with each male that may be the sire, by his weight.
@@ -69,20 +72,35 @@ public record Expected(GeneticModel model, List<Part> parts) {
             return Optional.empty();
         }
         var knowledge = holding.knowledge();
-        var sires = new LinkedHashMap<ParentGenotype, Fraction>();
+        var dam = knowledge.asParent(clutch.dam(), Sex.FEMALE);
+        var males = new LinkedHashMap<Male, Fraction>();
         couple.sires()
                 .forEach(
                         sire ->
-                                sires.merge(
-                                        knowledge.asParent(sire.id(), Sex.MALE),
+                                males.merge(
+                                        new Male(
+                                                knowledge.asParent(sire.id(), Sex.MALE),
+                                                knowledge.together(clutch.dam(), sire.id())),
                                         sire.chance(),
                                         Fraction::plus));
-        return Optional.of(
-                of(
-                        holding.catalogue(clutch.species()).model(),
-                        knowledge.asParent(clutch.dam(), Sex.FEMALE),
-                        new Distribution<>(sires)));
+        var model = holding.catalogue(clutch.species()).model();
+        var parts = new ArrayList<Part>();
+        males.forEach(
+                (male, weight) ->
+                        parts.add(
+                                new Part(
+                                        weight,
+                                        dam,
+                                        male.genes(),
+                                        Cross.of(model, dam, male.genes(), male.withHer()))));
+        return Optional.of(new Expected(model, parts));
     }
+
+    /// Males of the same genes count as one.
+    ///
+    /// @param withHer what he and the dam have together, where that is not each by itself
+    private record Male(
+            ParentGenotype genes, SequencedMap<LocusId, Distribution<ParentPair>> withHer) {}
 
     /// @param sires males of the same genes count as one
     static Expected of(GeneticModel model, ParentGenotype dam, Distribution<ParentGenotype> sires) {

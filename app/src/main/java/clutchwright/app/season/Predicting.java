@@ -79,8 +79,8 @@ final class Predicting {
                                         prospects.add(
                                                 Prospect.of(
                                                         question,
-                                                        her,
-                                                        him,
+                                                        Prospect.Pair.of(
+                                                                holding.knowledge(), her, him),
                                                         limit,
                                                         Related.of(holding.knowledge(), her, him),
                                                         planning(her, him, found),

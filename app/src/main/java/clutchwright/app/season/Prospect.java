@@ -5,16 +5,24 @@ import clutchwright.app.wording.Formats;
 import clutchwright.engine.catalogue.Catalogue;
 import clutchwright.engine.genetics.Allele;
 import clutchwright.engine.genetics.Cross;
+import clutchwright.engine.genetics.LocusId;
+import clutchwright.engine.genetics.ParentPair;
 import clutchwright.engine.genetics.Phenotype;
 import clutchwright.engine.genetics.Wanted;
+import clutchwright.engine.probability.Distribution;
+import clutchwright.records.Knowledge;
 import java.math.BigInteger;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.SequencedMap;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /// What one dam and one sire give, with everything that is to be said before and beside it.
 ///
 /// @param hets of which every hatchling has a copy, in words; empty where there are none
+/// @param together where the two are not independent of each other, in words; empty where they are
 /// @param dying the share that does not live, in words; empty where all may live
 /// @param losses why they die
 /// @param kinds listed; empty where sires are compared
@@ -30,6 +38,7 @@ public record Prospect(
         ParentCard sire,
         List<CautionCard> cautions,
         String hets,
+        String together,
         String dying,
         Losses losses,
         List<KindRow> kinds,
@@ -53,15 +62,17 @@ public record Prospect(
     /// @param limit how many kinds to list; 0 for none
     static Prospect of(
             Question question,
-            ParentCard dam,
-            ParentCard sire,
+            Pair couple,
             int limit,
             Related related,
             Planning planning,
             String alone) {
+        var dam = couple.dam();
+        var sire = couple.sire();
         var model = question.catalogue().model();
         var sought = question.sought();
-        var cross = Cross.of(model, dam.genotype(), sire.genotype());
+        var together = couple.together();
+        var cross = Cross.of(model, dam.genotype(), sire.genotype(), together);
         var stake = new AtStake(model, dam.genotype(), sire.genotype());
         var kinds = limit == 0 ? List.<KindRow>of() : kinds(cross, question, limit);
         return new Prospect(
@@ -71,6 +82,7 @@ public record Prospect(
                         .map(caution -> CautionCard.of(caution, stake, question.formats()))
                         .toList(),
                 question.formats().list(stake.certainHets().stream().map(Allele::name).toList()),
+                together(question.formats(), together),
                 cross.dying().isNone()
                         ? ""
                         : "%s (%s)"
@@ -90,6 +102,44 @@ public record Prospect(
                 related,
                 planning,
                 alone);
+    }
+
+    /// Of two animals on record, what the one carries may say something of the other.
+    ///
+    /// @param together the genotypes of both, where that is so
+    record Pair(
+            ParentCard dam,
+            ParentCard sire,
+            SequencedMap<LocusId, Distribution<ParentPair>> together) {
+
+        static Pair of(Knowledge knowledge, ParentCard dam, ParentCard sire) {
+            return new Pair(
+                    dam,
+                    sire,
+                    dam.animal()
+                            .flatMap(
+                                    her ->
+                                            sire.animal()
+                                                    .map(
+                                                            him ->
+                                                                    knowledge.together(
+                                                                            her.id(), him.id())))
+                            .orElseGet(LinkedHashMap::new));
+        }
+    }
+
+    /// The genes that the two may have at the loci where they are judged together.
+    private static String together(
+            Formats formats, SequencedMap<LocusId, Distribution<ParentPair>> together) {
+        return formats.list(
+                together.values().stream()
+                        .flatMap(pairs -> pairs.outcomes().stream())
+                        .flatMap(pair -> Stream.of(pair.dam(), pair.sire()))
+                        .flatMap(genotype -> genotype.alleles().stream())
+                        .filter(allele -> !allele.isWild())
+                        .map(Allele::name)
+                        .distinct()
+                        .toList());
     }
 
     /// What is asked of every pair on the page.

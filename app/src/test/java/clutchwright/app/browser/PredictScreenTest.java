@@ -238,6 +238,25 @@ class PredictScreenTest extends Browsing {
         inspect("predict-related");
     }
 
+    /// Their dam is het at 1/2, so that each is at 1/4 but both at 1/8: one in 32 shows it, where
+    /// strangers would give one in 64. Alleles nobody knows of add a little.
+    @Test
+    void siblings_who_may_be_het_are_judged_together() {
+        var stock = new Stock(bean(Holding.class));
+        var dam = stock.female("PR-30", "50% het Sunset");
+        var sire = stock.male("PR-31", "Normal");
+        var sister = stock.young("PR-32", dam, sire, java.time.LocalDate.of(2022, 6, 1));
+        var brother = stock.young("PR-33", dam, sire, java.time.LocalDate.of(2022, 6, 1));
+        for (var young : java.util.List.of(sister, brother)) {
+            stock.seen(young.id(), "Normal", java.time.LocalDate.of(2022, 6, 3));
+        }
+        open("/season/predict?dam=%s&sire=%s".formatted(sister.id(), brother.id()));
+
+        assertThat(page().locator("#figures")).containsText("judged together for Sunset");
+        assertThat(rowOf("Sunset")).containsText(Pattern.compile("3\\.[12]\\d? %"));
+        inspect("predict-together");
+    }
+
     @Test
     void another_sire_is_added_to_a_prediction() {
         predict("het Clown", "Clown");

@@ -5,6 +5,8 @@ import clutchwright.engine.probability.Fraction;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /// A locus at which a parent may have something, with alleles and forms numbered.
@@ -23,12 +25,21 @@ final class ActiveLocus {
     final Distribution<Genotype> dam;
     final Distribution<Genotype> sire;
 
+    /// Both parents' genotypes where they are not independent of each other.
+    private final Optional<Distribution<ParentPair>> together;
+
     private final int[][] form;
     private final Fraction[][] viability;
 
     /// @param place in naming order among the active loci
-    ActiveLocus(
-            int place, PhenotypeMap map, Distribution<Genotype> dam, Distribution<Genotype> sire) {
+    @SuppressWarnings("OptionalUsedAsFieldOrParameterType")
+    private ActiveLocus(
+            int place,
+            PhenotypeMap map,
+            Distribution<Genotype> dam,
+            Distribution<Genotype> sire,
+            Optional<Distribution<ParentPair>> together) {
+        this.together = together;
         this.place = place;
         this.map = map;
         this.id = map.locus().id();
@@ -77,6 +88,22 @@ final class ActiveLocus {
             return forms.size() - 1;
         }
         return number;
+    }
+
+    /// The chance of each pair of the parents' genotypes, the sire's fastest; none of some pairs
+    /// where the parents are not independent of each other.
+    List<Fraction> couples() {
+        var chances = new ArrayList<Fraction>();
+        for (var mother : dam.outcomes()) {
+            for (var father : sire.outcomes()) {
+                var couple = new ParentPair(mother, father);
+                chances.add(
+                        together.map(both -> both.chances().getOrDefault(couple, Fraction.NONE))
+                                .orElseGet(
+                                        () -> dam.chanceOf(mother).times(sire.chanceOf(father))));
+            }
+        }
+        return chances;
     }
 
     boolean isSexLinked() {
@@ -132,14 +159,21 @@ final class ActiveLocus {
     ///
     /// @throws IllegalArgumentException if a parent has a locus that the model does not know, an
     ///     allele that is not of the series, or a genotype in the shape of the other sex
-    static List<ActiveLocus> allOf(GeneticModel model, ParentGenotype dam, ParentGenotype sire) {
+    static List<ActiveLocus> allOf(
+            GeneticModel model,
+            ParentGenotype dam,
+            ParentGenotype sire,
+            Map<LocusId, Distribution<ParentPair>> together) {
         requireShapes(model, dam, Sex.FEMALE);
         requireShapes(model, sire, Sex.MALE);
         var active = new ArrayList<ActiveLocus>();
         for (var entry : model.loci().entrySet()) {
             var id = entry.getKey();
-            var dams = dam.loci().get(id);
-            var sires = sire.loci().get(id);
+            var couple =
+                    Optional.ofNullable(together.get(id))
+                            .filter(_ -> !entry.getValue().locus().isSexLinked());
+            var dams = couple.map(both -> both.map(ParentPair::dam)).orElse(dam.loci().get(id));
+            var sires = couple.map(both -> both.map(ParentPair::sire)).orElse(sire.loci().get(id));
             if ((dams == null || isWild(dams)) && (sires == null || isWild(sires))) {
                 continue;
             }
@@ -148,7 +182,8 @@ final class ActiveLocus {
                             active.size(),
                             entry.getValue(),
                             dams == null ? wild(model, id, Sex.FEMALE) : dams,
-                            sires == null ? wild(model, id, Sex.MALE) : sires));
+                            sires == null ? wild(model, id, Sex.MALE) : sires,
+                            couple));
         }
         return List.copyOf(active);
     }

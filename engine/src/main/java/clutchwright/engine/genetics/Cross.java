@@ -1,11 +1,13 @@
 package clutchwright.engine.genetics;
 
+import clutchwright.engine.probability.Distribution;
 import clutchwright.engine.probability.Fraction;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -43,7 +45,21 @@ public final class Cross {
     /// @throws IllegalArgumentException if a parent has a locus that the model does not know, an
     ///     allele that is not of its series, or a genotype in the shape of the other sex
     public static Cross of(GeneticModel model, ParentGenotype dam, ParentGenotype sire) {
-        var loci = ActiveLocus.allOf(model, dam, sire);
+        return of(model, dam, sire, Map.of());
+    }
+
+    /// Of parents who are not independent of each other: what one carries says something of the
+    /// other, as with mates that have young, or with siblings.
+    ///
+    /// @param together their genotypes at the loci where that is so, instead of each parent's own
+    ///     there; at sex-linked and at linked loci it is left out of account
+    /// @throws IllegalArgumentException as for independent parents
+    public static Cross of(
+            GeneticModel model,
+            ParentGenotype dam,
+            ParentGenotype sire,
+            Map<LocusId, Distribution<ParentPair>> together) {
+        var loci = ActiveLocus.allOf(model, dam, sire, together);
         return new Cross(
                 model, loci, Partition.blocks(model, loci, dam.haplotypes(), sire.haplotypes()));
     }

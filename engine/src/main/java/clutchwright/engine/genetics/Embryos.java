@@ -13,25 +13,44 @@ import java.util.stream.IntStream;
 /// @param kinds for each number of parents, kinds whose chances sum to one
 record Embryos(List<ActiveLocus> loci, List<Fraction> parents, List<Embryo> kinds) {
 
+    /// Of parents who are independent of each other.
+    ///
     /// @param loci in the order in which the gametes list their alleles
     static Embryos of(List<ActiveLocus> loci, List<Gamete.Source> dam, List<Gamete.Source> sire) {
-        var parents = new ArrayList<Fraction>(dam.size() * sire.size());
-        var kinds = new ArrayList<Embryo>();
+        var couples = new ArrayList<Fraction>(dam.size() * sire.size());
         for (var mother : dam) {
             for (var father : sire) {
-                for (var egg : mother.gametes()) {
-                    for (var sperm : father.gametes()) {
-                        kinds.add(
-                                new Embryo(
-                                        parents.size(),
-                                        egg.alleles(),
-                                        sperm.alleles(),
-                                        egg.decides().or(sperm::decides),
-                                        egg.chance().times(sperm.chance())));
-                    }
-                }
-                parents.add(mother.weight().times(father.weight()));
+                couples.add(mother.weight().times(father.weight()));
             }
+        }
+        return of(loci, dam, sire, couples);
+    }
+
+    /// @param couples the chance of each pair of sources, the sire's fastest
+    static Embryos of(
+            List<ActiveLocus> loci,
+            List<Gamete.Source> dam,
+            List<Gamete.Source> sire,
+            List<Fraction> couples) {
+        var parents = new ArrayList<Fraction>(couples.size());
+        var kinds = new ArrayList<Embryo>();
+        for (var couple = 0; couple < couples.size(); couple++) {
+            if (couples.get(couple).isNone()) {
+                continue;
+            }
+            var father = sire.get(couple % sire.size());
+            for (var egg : dam.get(couple / sire.size()).gametes()) {
+                for (var sperm : father.gametes()) {
+                    kinds.add(
+                            new Embryo(
+                                    parents.size(),
+                                    egg.alleles(),
+                                    sperm.alleles(),
+                                    egg.decides().or(sperm::decides),
+                                    egg.chance().times(sperm.chance())));
+                }
+            }
+            parents.add(couples.get(couple));
         }
         return new Embryos(loci, parents, kinds).inNamingOrder();
     }

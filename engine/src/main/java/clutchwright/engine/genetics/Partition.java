@@ -41,7 +41,8 @@ final class Partition {
                         Embryos.of(
                                 List.of(locus),
                                 Meiosis.ofOne(locus, Sex.FEMALE),
-                                Meiosis.ofOne(locus, Sex.MALE)));
+                                Meiosis.ofOne(locus, Sex.MALE),
+                                locus.couples()));
             }
         }
         return joined(units, Lethality.allOf(model, loci));

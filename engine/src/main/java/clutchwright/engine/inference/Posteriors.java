@@ -1,13 +1,19 @@
 package clutchwright.engine.inference;
 
+import clutchwright.engine.genetics.Allele;
 import clutchwright.engine.genetics.LocusId;
+import clutchwright.engine.genetics.ParentPair;
 import clutchwright.engine.inference.Held.AtLocus;
 import clutchwright.engine.inference.Held.Basis;
 import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.engine.pedigree.Parentage;
+import clutchwright.engine.probability.Distribution;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SequencedMap;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -24,6 +30,12 @@ public final class Posteriors {
     private final PedigreeInference inference;
     private final SequencedMap<LocusId, Telling> tellings = new LinkedHashMap<>();
     private final Map<AnimalId, Held> held = new ConcurrentHashMap<>();
+    private final Map<List<AnimalId>, SequencedMap<LocusId, Distribution<ParentPair>>> couples =
+            new ConcurrentHashMap<>();
+
+    private final Map<Any, Optional<Double>> anyCarries = new ConcurrentHashMap<>();
+
+    private record Any(Allele allele, List<AnimalId> of) {}
 
     public Posteriors(PedigreeInference inference) {
         this.inference = inference;
@@ -59,6 +71,32 @@ public final class Posteriors {
                         (locus, at) ->
                                 strands.put(locus, new StrandReading(this, locus).of(animal, at)));
         return Collections.unmodifiableSequencedMap(strands);
+    }
+
+    /// The genotypes of a dam and a sire together, at each locus where that differs from what is
+    /// held of each by itself: mates that have young, siblings, and other kin.
+    ///
+    /// @throws IllegalArgumentException if one is not in the pedigree
+    public SequencedMap<LocusId, Distribution<ParentPair>> together(AnimalId dam, AnimalId sire) {
+        return couples.computeIfAbsent(
+                List.of(dam, sire),
+                _ -> new Judged(inference).couple(dam, of(dam), sire, of(sire)));
+    }
+
+    /// The chance that at least one of some animals carries an allele, judged together; empty
+    /// where what is recorded of the locus cannot all be true.
+    ///
+    /// @param animals each once
+    /// @throws IllegalArgumentException if one is not in the pedigree
+    public Optional<Double> atLeastOneCarries(Allele allele, Collection<AnimalId> animals) {
+        return anyCarries.computeIfAbsent(
+                new Any(allele, List.copyOf(animals)),
+                any ->
+                        new Judged(inference)
+                                .atLeastOne(
+                                        allele.locus(),
+                                        any.of(),
+                                        genotype -> genotype.carries(allele)));
     }
 
     private Held work(AnimalId animal) {
