@@ -1,4 +1,4 @@
-/// Everything that computes: chances, crosses, catalogues, the gene line, pedigrees.
+/// Everything that computes: chances, crosses, catalogues, the gene line, pedigrees, lay days.
 @org.jspecify.annotations.NullMarked
 module clutchwright.engine {
     requires static org.jspecify;
@@ -12,4 +12,5 @@ module clutchwright.engine {
     exports clutchwright.engine.inference;
     exports clutchwright.engine.proof;
     exports clutchwright.engine.reasons;
+    exports clutchwright.engine.season;
 }

@@ -6,6 +6,7 @@ import clutchwright.app.collection.InferCommand;
 import clutchwright.app.collection.KinshipCommand;
 import clutchwright.app.proofs.AuditCommand;
 import clutchwright.app.proofs.ProveCommand;
+import clutchwright.app.season.LayCommand;
 import clutchwright.app.season.PredictCommand;
 import clutchwright.app.settings.BackupCommand;
 import clutchwright.app.settings.ExportCommand;
@@ -56,6 +57,7 @@ public final class Clutchwright {
                 .addSubcommand(new KinshipCommand(terminal))
                 .addSubcommand(new ProveCommand(terminal))
                 .addSubcommand(new AuditCommand(terminal))
+                .addSubcommand(new LayCommand(terminal))
                 .addSubcommand(new ImportCommand(terminal))
                 .addSubcommand(new ExportCommand(terminal))
                 .addSubcommand(new BackupCommand(terminal))
