@@ -21,6 +21,7 @@ import clutchwright.records.store.Database;
 import clutchwright.records.store.Transaction;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
@@ -33,7 +34,14 @@ public final class DemoHouse {
     private static final long SEED = 20_260_117;
     private static final int SEASONS = 6;
     private static final int[] CLUTCHES = {6, 8, 10, 11, 12, 13};
-    private static final int LAYING_WINDOW_DAYS = 66;
+    /// A female lays about the same day every year: so long before today's day of the year at most,
+    /// and so long after it.
+    private static final int EARLIEST_LAYING_DAYS = 66;
+
+    private static final int LATEST_LAYING_DAYS = 52;
+    private static final int PAIRED_BEFORE_LAYING_DAYS = 122;
+    private static final int STILL_OPEN = 10;
+    private static final int ONLY_PLANNED = 3;
     private static final Author NARRATOR = new Author("the demo");
 
     private final Database database;
@@ -123,22 +131,38 @@ public final class DemoHouse {
                     var story = new SeasonStory(tx, lines, random, today, season, back == 0);
                     var taste = new Matchmaking(lines.catalogue(), random);
                     var wanted = CLUTCHES[SEASONS - 1 - back];
-                    var open = back == 0 ? 10 : 0;
-                    var couples = taste.couples(kept, end.minusDays(180), wanted + open);
-                    var laying = couples.subList(0, Math.min(wanted, couples.size()));
+                    var open = back == 0 ? STILL_OPEN : 0;
+                    var couples =
+                            taste.couples(kept, end.minusDays(180), wanted + open).stream()
+                                    .sorted(Comparator.comparingInt(DemoHouse::usualDay))
+                                    .toList();
+                    var laying =
+                            back > 0
+                                    ? couples
+                                    : couples.stream().filter(c -> usualDay(c) < -8).toList();
                     for (int i = 0; i < laying.size(); i++) {
-                        var before = LAYING_WINDOW_DAYS - i * (LAYING_WINDOW_DAYS - 4) / wanted;
+                        var day = usualDay(laying.get(i)) + random.nextInt(9) - 4;
                         var rival = i == 3 ? rival(laying, i) : Optional.<Resident>empty();
-                        var young = story.clutch(laying.get(i), end.minusDays(before), rival);
+                        var young = story.clutch(laying.get(i), end.plusDays(day), rival);
                         var stay = back == 0 ? 1 : random.nextInt(5) == 0 ? 2 : 1;
                         story.decide(young, taste, stay);
                         kept.addAll(young.stream().filter(r -> stays(tx, r)).toList());
                     }
-                    for (int i = laying.size(); i < couples.size(); i++) {
-                        story.openPairing(couples.get(i), Math.max(0, 112 - 16 * (i - wanted)));
+                    var waiting = couples.subList(laying.size(), couples.size());
+                    for (int i = 0; i < waiting.size(); i++) {
+                        var planned = i >= waiting.size() - ONLY_PLANNED;
+                        var couple = waiting.get(i);
+                        var together = PAIRED_BEFORE_LAYING_DAYS - Math.max(6, usualDay(couple));
+                        story.openPairing(couple, planned ? 0 : together);
                     }
                     return true;
                 });
+    }
+
+    /// When she lays, in days from the day of the year on which the story is told.
+    private static int usualDay(Matchmaking.Couple couple) {
+        var draw = new SplittableRandom(SEED + couple.dam().tag().hashCode());
+        return draw.nextInt(-EARLIEST_LAYING_DAYS, LATEST_LAYING_DAYS);
     }
 
     private static Optional<Resident> rival(List<Matchmaking.Couple> couples, int at) {

@@ -68,7 +68,8 @@ final class SeasonStory {
     /// @param rival another male that may have fathered the clutch
     /// @return the hatchlings that were kept on record
     List<Resident> clutch(Couple couple, LocalDate laid, Optional<Resident> rival) {
-        var pairing = pairing(couple, laid.minusDays(118 + random.nextInt(14)), season);
+        var counting = seasonOf(laid);
+        var pairing = pairing(couple, laid.minusDays(118 + random.nextInt(14)), counting);
         signs(pairing, laid);
         var pairings = new Pairings(tx);
         pairings.update(
@@ -80,7 +81,7 @@ final class SeasonStory {
         var laying =
                 new Laying(
                         Optional.empty(),
-                        season,
+                        counting,
                         parentage(couple, rival),
                         Optional.of(pairing.id()),
                         laid,
@@ -105,7 +106,7 @@ final class SeasonStory {
         if (days == 0) {
             new Pairings(tx)
                     .plan(
-                            coming(),
+                            seasonOf(today),
                             couple.dam().id(),
                             couple.sire().id(),
                             "",
@@ -114,7 +115,7 @@ final class SeasonStory {
             return;
         }
         var began = today.minusDays(days);
-        var pairing = pairing(couple, began, coming());
+        var pairing = pairing(couple, began, seasonOf(today));
         var pairings = new Pairings(tx);
         for (int after = 6; after < days; after += 17) {
             see(pairings, pairing, SignSeen.Kind.LOCK, began.plusDays(after));
@@ -127,9 +128,9 @@ final class SeasonStory {
         }
     }
 
-    /// From the autumn on a pairing counts for the next year: common practice.
-    private int coming() {
-        return today.getMonthValue() >= 9 ? today.getYear() + 1 : today.getYear();
+    /// From the autumn on a pairing or a clutch counts for the next year: common practice.
+    private static int seasonOf(LocalDate day) {
+        return day.getMonthValue() >= 9 ? day.getYear() + 1 : day.getYear();
     }
 
     private Pairing pairing(Couple couple, LocalDate began, int counting) {

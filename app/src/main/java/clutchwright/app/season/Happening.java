@@ -5,6 +5,7 @@ import clutchwright.records.checks.Edit;
 import clutchwright.records.checks.Field;
 import clutchwright.records.checks.Problem;
 import clutchwright.records.checks.Questions;
+import clutchwright.records.husbandry.Husbandry;
 import clutchwright.records.pairings.Pairing;
 import clutchwright.records.pairings.Pairings;
 import clutchwright.records.pairings.SignSeen;
@@ -19,9 +20,11 @@ import java.util.Optional;
 enum Happening {
     TOGETHER("Put together"),
     LOCK("Lock seen"),
+    BUILDING("Building"),
     OVULATION("Ovulation"),
     PRE_LAY_SHED("Pre-lay shed"),
-    SEPARATED("Separated");
+    SEPARATED("Separated"),
+    REFUSED("She refused a meal");
 
     private final String button;
 
@@ -42,8 +45,9 @@ enum Happening {
         var signs =
                 switch (stage) {
                     case PLANNED -> List.of(LOCK);
-                    case TOGETHER, LOCKED -> List.of(LOCK, OVULATION, PRE_LAY_SHED);
-                    case SEPARATED -> List.of(OVULATION, PRE_LAY_SHED);
+                    case TOGETHER, LOCKED, BUILDING ->
+                            List.of(LOCK, BUILDING, OVULATION, PRE_LAY_SHED);
+                    case SEPARATED -> List.of(BUILDING, OVULATION, PRE_LAY_SHED);
                     case OVULATION -> List.of(PRE_LAY_SHED);
                     case PRE_LAY_SHED, LAID -> List.<Happening>of();
                 };
@@ -63,6 +67,9 @@ enum Happening {
                 }
             }
         }
+        if (stage != Stage.PLANNED) {
+            next.add(REFUSED);
+        }
         return next;
     }
 
@@ -70,7 +77,8 @@ enum Happening {
     String done(String day) {
         return switch (this) {
             case TOGETHER -> "together from %s".formatted(day);
-            case LOCK, OVULATION, PRE_LAY_SHED ->
+            case REFUSED -> "she refused a meal on %s".formatted(day);
+            case LOCK, BUILDING, OVULATION, PRE_LAY_SHED ->
                     "%s seen %s"
                             .formatted(
                                     PairingWords.sign(SignSeen.Kind.valueOf(name()))
@@ -95,6 +103,8 @@ enum Happening {
                 }
                 yield sign(pairings, pairing, SignSeen.Kind.LOCK, on);
             }
+            case BUILDING -> sign(pairings, pairing, SignSeen.Kind.BUILDING, on);
+            case REFUSED -> new Husbandry(tx).feed(pairing.dam(), on, "", false, "");
             case OVULATION -> sign(pairings, pairing, SignSeen.Kind.OVULATION, on);
             case PRE_LAY_SHED -> sign(pairings, pairing, SignSeen.Kind.PRE_LAY_SHED, on);
         };

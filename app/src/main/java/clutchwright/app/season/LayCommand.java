@@ -60,10 +60,7 @@ public final class LayCommand implements Callable<Integer> {
         var found =
                 new LayModel(LayPriors.STANDARD)
                         .forecast(
-                                asked.collectionMean(),
-                                asked.female(),
-                                asked.others(),
-                                asked.today());
+                                asked.collection(), asked.female(), asked.others(), asked.today());
         var day = LayDay.of(asked.season(), found);
         if (json) {
             terminal.json(day);

@@ -3,6 +3,7 @@ package clutchwright.app.season;
 import clutchwright.app.wording.LayWords;
 import clutchwright.engine.probability.Forecast;
 import clutchwright.engine.season.LayForecast;
+import clutchwright.engine.season.SeasonYear;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,9 +12,15 @@ import java.util.stream.DoubleStream;
 /// A lay forecast as it is printed. Day 1 is the first of January of the season's year.
 ///
 /// @param mean the day nearest to the mean
+/// @param skipChance the chance that she does not lay this season
 /// @param basis what it rests on, as sentences
 record LayDay(
-        double meanDay, double sdDays, LocalDate mean, List<Range> ranges, List<String> basis) {
+        double meanDay,
+        double sdDays,
+        LocalDate mean,
+        List<Range> ranges,
+        double skipChance,
+        List<String> basis) {
 
     LayDay {
         ranges = List.copyOf(ranges);
@@ -23,26 +30,24 @@ record LayDay(
     /// @param level the chance that she lays from the one day to the other
     record Range(double level, LocalDate from, LocalDate to) {}
 
-    /// @param year whose first of January is day 1
-    static LayDay of(int year, LayForecast found) {
+    static LayDay of(SeasonYear year, LayForecast found) {
         var laid = found.laid();
         return new LayDay(
                 laid.mean(),
                 laid.sdDays(),
-                date(year, laid.mean()),
+                year.date(laid.mean()),
                 DoubleStream.of(0.5, 0.9).mapToObj(level -> range(year, laid, level)).toList(),
-                found.basis().stream().map(one -> LayWords.sentence(one, year)).toList());
+                found.skips(),
+                found.basis().stream()
+                        .map(one -> LayWords.sentence(one, year, LocalDate::toString))
+                        .toList());
     }
 
-    private static Range range(int year, Forecast laid, double level) {
+    private static Range range(SeasonYear year, Forecast laid, double level) {
         return new Range(
                 level,
-                date(year, laid.quantile((1 - level) / 2)),
-                date(year, laid.quantile((1 + level) / 2)));
-    }
-
-    static LocalDate date(int year, double day) {
-        return LocalDate.of(year, 1, 1).plusDays(Math.round(day) - 1);
+                year.date(laid.quantile((1 - level) / 2)),
+                year.date(laid.quantile((1 + level) / 2)));
     }
 
     List<String> lines() {

@@ -1,12 +1,14 @@
 package clutchwright.app.season;
 
+import clutchwright.engine.season.CollectionMean;
 import clutchwright.engine.season.DayOfYear;
+import clutchwright.engine.season.LayModel;
 import clutchwright.engine.season.LayModel.Female;
 import clutchwright.engine.season.LayModel.Other;
 import clutchwright.engine.season.LayPriors;
+import clutchwright.engine.season.SeasonYear;
 import clutchwright.engine.season.Sign;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,11 +16,11 @@ import java.util.OptionalDouble;
 /// What a file says of a female, for a forecast; or everything that is wrong with it.
 sealed interface LayFile {
 
-    /// @param season the year in whose days everything is counted
+    /// @param season in whose days everything is counted
     /// @param today its day, by which she has not laid
     record Understood(
-            int season,
-            OptionalDouble collectionMean,
+            SeasonYear season,
+            CollectionMean collection,
             Female female,
             List<Other> others,
             OptionalDouble today)
@@ -102,26 +104,30 @@ sealed interface LayFile {
         var year = season(today, anchor, ovulation, shed);
         return new Understood(
                 year,
-                mean,
+                mean.isPresent()
+                        ? CollectionMean.given(anchor)
+                        : new LayModel(LayPriors.STANDARD).assumedMean(),
                 new Female(
                         laid.stream()
                                 .map(day -> DayOfYear.near(day.getDayOfYear(), anchor))
                                 .toList(),
+                        0,
                         firstTime,
+                        OptionalDouble.empty(),
                         ovulation.isEmpty()
                                 ? Optional.empty()
                                 : Optional.of(
                                         new Sign.Ovulation(
-                                                dayOf(year, ovulation.get(0)),
-                                                dayOf(year, ovulation.get(1)))),
-                        shed.map(day -> new Sign.PreLayShed(dayOf(year, day)))),
+                                                year.number(ovulation.get(0)),
+                                                year.number(ovulation.get(1)))),
+                        shed.map(day -> new Sign.PreLayShed(year.number(day)))),
                 others,
-                OptionalDouble.of(dayOf(year, today)));
+                OptionalDouble.of(year.number(today)));
     }
 
     /// The season that a sign belongs to, else the one that is not over today.
     @SuppressWarnings("OptionalUsedAsFieldOrParameterType")
-    private static int season(
+    private static SeasonYear season(
             LocalDate today, double anchor, List<LocalDate> ovulation, Optional<LocalDate> shed) {
         var sign =
                 shed.or(
@@ -129,16 +135,12 @@ sealed interface LayFile {
                                 ovulation.isEmpty()
                                         ? Optional.empty()
                                         : Optional.of(ovulation.get(1)));
-        var about = sign.orElse(today);
-        var most = sign.isPresent() ? DayOfYear.YEAR / 2 : SEASON_PAST_DAYS;
-        var year = about.getYear() - 1;
-        while (dayOf(year, about) > anchor + most) {
-            year++;
+        if (sign.isPresent()) {
+            return SeasonYear.about(sign.get(), anchor);
         }
-        return year;
-    }
-
-    private static double dayOf(int year, LocalDate day) {
-        return ChronoUnit.DAYS.between(LocalDate.of(year, 1, 1), day) + 1;
+        var year = SeasonYear.about(today, anchor);
+        return year.number(today) > anchor + SEASON_PAST_DAYS
+                ? new SeasonYear(year.year() + 1)
+                : year;
     }
 }

@@ -4,6 +4,7 @@ import clutchwright.app.holding.Holding;
 import clutchwright.app.web.Choice;
 import clutchwright.app.wording.Formats;
 import clutchwright.app.wording.PairingWords;
+import clutchwright.records.LayOutlook;
 import clutchwright.records.clutches.Clutch;
 import clutchwright.records.pairings.Pairing;
 import clutchwright.records.pairings.SignSeen;
@@ -11,6 +12,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /// One pairing in the list of a season.
@@ -18,6 +20,7 @@ import java.util.Optional;
 /// @param stage how far it has come, in words
 /// @param since when that was, with how long ago; empty where nothing has happened
 /// @param course what was seen before, in the order of the days
+/// @param expected when she is expected to lay
 /// @param happenings buttons for what can be written down next
 /// @param clutches what came of it
 /// @param predict the address of its prediction
@@ -31,6 +34,7 @@ public record PairingCard(
         String stage,
         String since,
         List<String> course,
+        Optional<ExpectedLaying> expected,
         List<Choice> happenings,
         List<Laid> clutches,
         String predict,
@@ -38,6 +42,8 @@ public record PairingCard(
         String notes,
         String on,
         String fault) {
+
+    private static final int FEW = 3;
 
     public PairingCard {
         course = List.copyOf(course);
@@ -59,6 +65,7 @@ public record PairingCard(
             Pairing pairing,
             List<SignSeen> signs,
             List<Clutch> clutches,
+            Optional<LayOutlook.Expected> expected,
             Slip slip,
             Formats formats) {
         var stage = Stage.of(pairing, signs, !clutches.isEmpty());
@@ -71,6 +78,9 @@ public record PairingCard(
                 stage.words(),
                 since(stage, pairing, signs, clutches, today, formats),
                 course(pairing, signs, formats),
+                stage == Stage.LAID
+                        ? Optional.empty()
+                        : expected.map(each -> ExpectedLaying.of(each, today, formats)),
                 Happening.next(pairing, stage).stream()
                         .map(what -> Choice.of(what, what.button()))
                         .toList(),
@@ -105,6 +115,7 @@ public record PairingCard(
                     case LAID -> clutches.stream().map(Clutch::laid).findFirst();
                     case PRE_LAY_SHED -> last(signs, SignSeen.Kind.PRE_LAY_SHED);
                     case OVULATION -> last(signs, SignSeen.Kind.OVULATION);
+                    case BUILDING -> last(signs, SignSeen.Kind.BUILDING);
                     case LOCKED -> last(signs, SignSeen.Kind.LOCK);
                     case TOGETHER -> pairing.putTogether();
                     case SEPARATED -> pairing.separated();
@@ -129,7 +140,14 @@ public record PairingCard(
                             .filter(sign -> sign.kind() == kind)
                             .map(sign -> formats.dayOfYear(sign.on()))
                             .toList();
-            if (!days.isEmpty()) {
+            if (days.size() > FEW) {
+                course.add(
+                        "%d %ss, the last %s"
+                                .formatted(
+                                        days.size(),
+                                        PairingWords.sign(kind).toLowerCase(Locale.ROOT),
+                                        days.getLast()));
+            } else if (!days.isEmpty()) {
                 course.add(
                         PairingWords.sign(kind)
                                 + (days.size() > 1 ? "s " : " ")

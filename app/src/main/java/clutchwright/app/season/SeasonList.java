@@ -4,6 +4,8 @@ import clutchwright.app.holding.Holding;
 import clutchwright.app.web.Form;
 import clutchwright.app.wording.Formats;
 import clutchwright.engine.genetics.Sex;
+import clutchwright.engine.pedigree.AnimalId;
+import clutchwright.records.LayOutlook;
 import clutchwright.records.animals.Animal;
 import clutchwright.records.clutches.Clutch;
 import clutchwright.records.clutches.Clutches;
@@ -16,6 +18,8 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.SequencedMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -40,7 +44,15 @@ record SeasonList(Holding holding, Formats formats) {
                             .toList();
             var stage = Stage.of(pairing, seen, !clutches.isEmpty());
             parts.computeIfAbsent(stage.part(), part -> new ArrayList<>())
-                    .add(PairingCard.of(holding, pairing, seen, clutches, slip, formats));
+                    .add(
+                            PairingCard.of(
+                                    holding,
+                                    pairing,
+                                    seen,
+                                    clutches,
+                                    Optional.ofNullable(found.expected().get(pairing.dam())),
+                                    slip,
+                                    formats));
         }
         return new SeasonView(
                 season,
@@ -93,6 +105,7 @@ record SeasonList(Holding holding, Formats formats) {
                 pairings.ofSeason(season),
                 pairings.signsOfSeason(season),
                 new Clutches(tx).ofPairingsIn(season),
+                LayOutlook.of(tx, season),
                 AnimalOptions.find(tx, "", Sex.FEMALE),
                 AnimalOptions.find(tx, "", Sex.MALE));
     }
@@ -102,6 +115,7 @@ record SeasonList(Holding holding, Formats formats) {
             List<Pairing> pairings,
             List<SignSeen> signs,
             List<Clutch> clutches,
+            SequencedMap<AnimalId, LayOutlook.Expected> expected,
             List<Animal> dams,
             List<Animal> sires) {}
 }

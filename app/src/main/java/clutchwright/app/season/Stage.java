@@ -8,6 +8,7 @@ import java.util.List;
 enum Stage {
     PRE_LAY_SHED("Pre-lay shed seen", Part.WAITING),
     OVULATION("Ovulation seen", Part.WAITING),
+    BUILDING("Building seen", Part.TOGETHER),
     LOCKED("Locked", Part.TOGETHER),
     TOGETHER("Together", Part.TOGETHER),
     PLANNED("Planned", Part.PLANNED),
@@ -63,7 +64,10 @@ enum Stage {
         return switch (pairing.state()) {
             case PLANNED -> PLANNED;
             case DONE -> SEPARATED;
-            case ACTIVE -> has(signs, SignSeen.Kind.LOCK) ? LOCKED : TOGETHER;
+            case ACTIVE ->
+                    has(signs, SignSeen.Kind.BUILDING)
+                            ? BUILDING
+                            : has(signs, SignSeen.Kind.LOCK) ? LOCKED : TOGETHER;
         };
     }
 

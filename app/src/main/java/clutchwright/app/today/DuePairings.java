@@ -1,6 +1,9 @@
 package clutchwright.app.today;
 
 import clutchwright.app.wording.Formats;
+import clutchwright.app.wording.LayWords;
+import clutchwright.engine.pedigree.AnimalId;
+import clutchwright.records.LayOutlook.Expected;
 import clutchwright.records.pairings.Pairing;
 import clutchwright.records.pairings.PairingId;
 import clutchwright.records.pairings.SignSeen;
@@ -9,13 +12,15 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
 
 /// What the pairings ask for: a female that is to lay, a pair of which nothing was seen for long.
 record DuePairings(Found found, Formats formats) {
+
+    /// Above that chance she is not waited for.
+    private static final double MAY_SKIP = 0.5;
 
     List<Due> all() {
         var signs = new HashMap<PairingId, List<SignSeen>>();
@@ -25,41 +30,33 @@ record DuePairings(Found found, Formats formats) {
                                 signs.computeIfAbsent(sign.pairing(), _ -> new ArrayList<>())
                                         .add(sign));
         var due = new ArrayList<Due>();
+        found.expected().forEach((dam, expected) -> laying(dam, expected).ifPresent(due::add));
         for (var pairing : found.pairings()) {
-            var seen = signs.getOrDefault(pairing.id(), List.of());
-            var shed = latest(seen, SignSeen.Kind.PRE_LAY_SHED);
-            if (shed.isPresent()) {
-                shed.filter(day -> !hasLaid(pairing, day))
-                        .map(day -> laying(pairing, day))
-                        .ifPresent(due::add);
-            } else if (seen.isEmpty()) {
+            if (signs.getOrDefault(pairing.id(), List.of()).isEmpty()) {
                 waiting(pairing).ifPresent(due::add);
             }
         }
         return due;
     }
 
-    private Due laying(Pairing pairing, LocalDate shed) {
-        var first = shed.plusDays(RulesOfThumb.LAYING_FIRST);
-        var last = shed.plusDays(RulesOfThumb.LAYING_LAST);
-        var overdue = found.today().isAfter(shed.plusDays(RulesOfThumb.LAYING_OVERDUE));
-        return Due.of(
-                Due.Kind.LAYING,
-                first,
-                found.today(),
-                "/eggs/new?dam=" + tag(pairing),
-                found.called(pairing.dam()),
-                overdue
-                        ? "She was to lay by %s. A reptile veterinarian should see her if she strains or is swollen."
-                                .formatted(formats.dayOfYear(last))
-                        : "She may lay between %s and %s."
-                                .formatted(formats.dayOfYear(first), formats.dayOfYear(last)),
-                "pre-lay shed %s; %d to %d days later, common practice"
-                        .formatted(
-                                formats.dayOfYear(shed),
-                                RulesOfThumb.LAYING_FIRST,
-                                RulesOfThumb.LAYING_LAST),
-                overdue);
+    private Optional<Due> laying(AnimalId dam, Expected expected) {
+        if (expected.forecast().skips() > MAY_SKIP) {
+            return Optional.empty();
+        }
+        var late = LayWords.late(expected, found.today(), formats);
+        return Optional.of(
+                Due.of(
+                        Due.Kind.LAYING,
+                        expected.by(0.05),
+                        found.today(),
+                        "/eggs/new?dam=" + tag(dam),
+                        found.called(dam),
+                        late.isEmpty() ? LayWords.expected(expected, formats) : late,
+                        LayWords.sentence(
+                                expected.forecast().basis().getLast(),
+                                expected.year(),
+                                formats::dayOfYear),
+                        !late.isEmpty()));
     }
 
     private Optional<Due> waiting(Pairing pairing) {
@@ -100,16 +97,9 @@ record DuePairings(Found found, Formats formats) {
                                         && !clutch.laid().isBefore(since));
     }
 
-    private String tag(Pairing pairing) {
-        return Optional.ofNullable(found.animals().get(pairing.dam()))
-                .map(dam -> URLEncoder.encode(dam.tag().value(), StandardCharsets.UTF_8))
+    private String tag(AnimalId dam) {
+        return Optional.ofNullable(found.animals().get(dam))
+                .map(animal -> URLEncoder.encode(animal.tag().value(), StandardCharsets.UTF_8))
                 .orElse("");
-    }
-
-    private static Optional<LocalDate> latest(List<SignSeen> seen, SignSeen.Kind kind) {
-        return seen.stream()
-                .filter(sign -> sign.kind() == kind)
-                .map(SignSeen::on)
-                .max(Comparator.naturalOrder());
     }
 }

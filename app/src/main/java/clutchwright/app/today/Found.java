@@ -1,6 +1,7 @@
 package clutchwright.app.today;
 
 import clutchwright.engine.pedigree.AnimalId;
+import clutchwright.records.LayOutlook;
 import clutchwright.records.animals.Animal;
 import clutchwright.records.animals.Animals;
 import clutchwright.records.animals.Status;
@@ -26,6 +27,7 @@ import java.util.Map;
 /// @param clutches that incubate, and all of this season and the last
 /// @param pairings that are together, of this season and the next
 /// @param signs of those seasons
+/// @param expected females that are to lay
 /// @param hungry some of them, longest first
 /// @param animals that any of these speak of
 record Found(
@@ -34,6 +36,7 @@ record Found(
         List<Clutch> clutches,
         List<Pairing> pairings,
         List<SignSeen> signs,
+        Map<AnimalId, LayOutlook.Expected> expected,
         List<Happening.Meal> hungry,
         int countHungry,
         int unsexed,
@@ -74,6 +77,7 @@ record Found(
                 List.copyOf(clutches.values()),
                 pairings,
                 signs,
+                LayOutlook.now(tx),
                 hungry,
                 husbandry.countHungry(hunger),
                 new Animals(tx).countUnsexed(today.minusDays(RulesOfThumb.SEXING_DAYS)),

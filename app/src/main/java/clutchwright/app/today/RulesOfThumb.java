@@ -14,11 +14,6 @@ final class RulesOfThumb {
     static final int HALF_WAY_DONE = 21;
     static final int TOO_LATE_TO_CANDLE = 50;
 
-    static final int LAYING_FIRST = 25;
-    static final int LAYING_LAST = 35;
-    /// So long after the pre-lay shed without eggs something may be wrong.
-    static final int LAYING_OVERDUE = 45;
-
     static final int TOGETHER_LONG = 42;
 
     static final int YOUNG_DAYS = 365;

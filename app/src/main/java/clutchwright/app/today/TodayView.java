@@ -83,14 +83,12 @@ public record TodayView(
 
     /// On what the times rest.
     public String basis(Formats formats) {
-        return "Times are rules of thumb, common practice for royal pythons: hatching %d to %d days after laying at %s to %s, laying %d to %d days after the pre-lay shed."
+        return "Times are rules of thumb, common practice for royal pythons: hatching %d to %d days after laying at %s to %s. When a female lays is forecast; her pairing under Season says why."
                 .formatted(
                         RulesOfThumb.HATCH_FIRST,
                         RulesOfThumb.HATCH_LAST,
                         formats.warmth(31.5),
-                        formats.warmth(32),
-                        RulesOfThumb.LAYING_FIRST,
-                        RulesOfThumb.LAYING_LAST);
+                        formats.warmth(32));
     }
 
     /// When a meal is asked for.

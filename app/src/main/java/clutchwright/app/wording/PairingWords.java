@@ -10,6 +10,7 @@ public final class PairingWords {
     public static String sign(SignSeen.Kind kind) {
         return switch (kind) {
             case LOCK -> "Lock";
+            case BUILDING -> "Building";
             case OVULATION -> "Ovulation";
             case PRE_LAY_SHED -> "Pre-lay shed";
         };

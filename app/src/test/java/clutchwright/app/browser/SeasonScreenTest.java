@@ -44,6 +44,10 @@ class SeasonScreenTest extends Browsing {
         press(pairing, "Separated");
         press(pairing, "Pre-lay shed");
         assertThat(pairing.locator(".stage")).containsText("Pre-lay shed seen");
+        assertThat(pairing.locator(".expected"))
+                .containsText(Pattern.compile("Expected to lay about .*; 9 in 10 between"));
+        pairing.getByText("Why then?").click();
+        assertThat(pairing.locator(".because")).containsText("She shed before laying on");
         assertThat(pairing.getByText("Laid …"))
                 .hasAttribute("href", Pattern.compile("/eggs/new\\?pairing=\\d+"));
 

@@ -53,6 +53,31 @@ class SettingsScreenTest extends Browsing {
     }
 
     @Test
+    void what_is_taken_of_lay_days_can_be_changed_and_goes_back() {
+        open("/settings/lay-days");
+        page().getByLabel("Females lay about day of the year").fill("152");
+        page().getByLabel("Ovulation to laying, in days").fill("soon");
+        press("Save");
+        assertThat(page().locator("#ovulation-lay-fault"))
+                .hasText("Write a number from 0.1 to 200, not “soon”.");
+        inspect("settings-lay-days");
+
+        page().getByLabel("Ovulation to laying, in days").fill("46");
+        page().getByLabel("Ovulation to laying, give or take").fill("40");
+        press("Save");
+        assertThat(page().locator("#ovulation-lay-sd-fault")).containsText("difference");
+
+        page().getByLabel("Ovulation to laying, give or take").fill("4.5");
+        press("Save");
+        assertThat(page().getByRole(AriaRole.STATUS)).containsText("Saved.");
+        assertThat(page().locator("#mean-day")).hasValue("152");
+        assertThat(page().locator("#ovulation-lay")).hasValue("46");
+
+        press("As it was at first");
+        assertThat(page().locator("#mean-day")).hasValue("110");
+    }
+
+    @Test
     void two_different_passwords_are_not_set() {
         open("/settings");
         page().getByLabel("Password", new Page.GetByLabelOptions().setExact(true))
@@ -65,6 +90,8 @@ class SettingsScreenTest extends Browsing {
     }
 
     private void press(String button) {
-        page().getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(button)).click();
+        page().getByRole(
+                        AriaRole.BUTTON, new Page.GetByRoleOptions().setName(button).setExact(true))
+                .click();
     }
 }

@@ -5,9 +5,11 @@ import java.util.List;
 
 /// When a female will lay, and on what that rests.
 ///
+/// @param laid given that she lays this season
+/// @param skips the chance that she does not
 /// @param basis in the order in which it was taken into account; what the latest sign makes idle
 ///     is left out
-public record LayForecast(Forecast laid, List<Basis> basis) {
+public record LayForecast(Forecast laid, double skips, List<Basis> basis) {
 
     public LayForecast {
         basis = List.copyOf(basis);
@@ -17,9 +19,7 @@ public record LayForecast(Forecast laid, List<Basis> basis) {
     public sealed interface Basis {
 
         /// The collection's lay days.
-        ///
-        /// @param known whether they were given; else the priors'
-        record Collection(double meanDay, boolean known) implements Basis {}
+        record Collection(double meanDay, CollectionMean.Origin origin) implements Basis {}
 
         /// Her own clutches in other seasons.
         record OwnClutches(int clutches, double meanDay) implements Basis {}
@@ -33,6 +33,9 @@ public record LayForecast(Forecast laid, List<Basis> basis) {
         record Ovulated(double day, double layDay) implements Basis {}
 
         record Shed(double day, double layDay) implements Basis {}
+
+        /// With a male from that day on, and nothing seen yet.
+        record Together(double day, double soonest) implements Basis {}
 
         /// She has not laid by that day.
         record NotYet(double day) implements Basis {}

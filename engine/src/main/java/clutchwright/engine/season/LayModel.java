@@ -1,6 +1,7 @@
 package clutchwright.engine.season;
 
 import clutchwright.engine.probability.Forecast;
+import clutchwright.engine.probability.Normal;
 import clutchwright.engine.season.LayForecast.Basis;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -25,10 +26,14 @@ public final class LayModel {
     /// What is on record of a female.
     ///
     /// @param laid days of her clutches in other seasons
+    /// @param skipped seasons in which she was paired and did not lay, 0 or more
     /// @param firstTime whether this would be her first clutch
+    /// @param together the first day with a male, this season
     public record Female(
             List<Double> laid,
+            int skipped,
             boolean firstTime,
+            OptionalDouble together,
             Optional<Sign.Ovulation> ovulation,
             Optional<Sign.PreLayShed> shed) {
 
@@ -37,7 +42,13 @@ public final class LayModel {
         }
 
         public static Female unknown() {
-            return new Female(List.of(), false, Optional.empty(), Optional.empty());
+            return new Female(
+                    List.of(),
+                    0,
+                    false,
+                    OptionalDouble.empty(),
+                    Optional.empty(),
+                    Optional.empty());
         }
     }
 
@@ -57,57 +68,133 @@ public final class LayModel {
 
     private record Normally(double mean, double variance) {}
 
-    /// @param collectionMean the collection's mean lay day, if known
+    /// About which day a collection lays, from what its females laid in other seasons.
+    ///
+    /// @param laid of each female that has laid, her days
+    public CollectionMean meanOf(Collection<? extends List<Double>> laid) {
+        var precision = 1 / square(priors.meanSdDays());
+        var sum = priors.meanDay() * precision;
+        var clutches = 0;
+        for (var hers : laid) {
+            if (!hers.isEmpty()) {
+                var weight =
+                        1
+                                / (square(priors.femaleSdDays())
+                                        + priors.withinFemaleVariance() / hers.size());
+                precision += weight;
+                sum += weight * hers.stream().mapToDouble(Double::doubleValue).sum() / hers.size();
+                clutches += hers.size();
+            }
+        }
+        return clutches == 0
+                ? assumedMean()
+                : new CollectionMean(
+                        sum / precision,
+                        Math.sqrt(1 / precision),
+                        new CollectionMean.Origin.Clutches(clutches));
+    }
+
+    /// About which day a collection lays of which nothing is on record.
+    public CollectionMean assumedMean() {
+        return new CollectionMean(
+                priors.meanDay(), priors.meanSdDays(), new CollectionMean.Origin.Assumed());
+    }
+
+    /// How far a female laid from what was expected of her before the season.
+    public Other offBy(CollectionMean collection, Female female, double laidDay) {
+        var hers = hers(female, collection, new ArrayList<>());
+        return new Other(laidDay - hers.mean(), hers.variance() + square(priors.clutchSdDays()));
+    }
+
+    /// @param collection about which day the collection lays
     /// @param others that have laid this season
     /// @param notBy a day by which she has not laid
     public LayForecast forecast(
-            OptionalDouble collectionMean,
+            CollectionMean collection,
             Female female,
             Collection<Other> others,
             OptionalDouble notBy) {
         var basis = new ArrayList<Basis>();
-        var expected = bySign(female, bySeason(female, collectionMean, others, basis), basis);
+        var expected = bySign(female, bySeason(female, collection, others, basis), basis);
         var laid = Forecast.of(expected.mean(), Math.sqrt(expected.variance()));
-        if (notBy.isPresent()) {
+        for (var excluded : excluded(female, notBy)) {
             // A day long past says nothing.
-            if (laid.by(notBy.getAsDouble()) > 1e-3) {
-                basis.add(new Basis.NotYet(notBy.getAsDouble()));
+            if (laid.by(excluded.day()) > 1e-3) {
+                basis.add(excluded.basis());
             }
-            laid = laid.notBy(notBy.getAsDouble());
+            laid = laid.notBy(excluded.day());
         }
-        return new LayForecast(laid, basis);
+        return new LayForecast(laid, skips(female, expected, notBy), basis);
+    }
+
+    /// The chance that she does not lay this season; eggs that have ovulated are laid.
+    private double skips(Female female, Normally expected, OptionalDouble notBy) {
+        if (female.ovulation().isPresent() || female.shed().isPresent()) {
+            return 0;
+        }
+        var skips = priors.skips();
+        var before =
+                (skips.skipped() + female.skipped())
+                        / (skips.skipped()
+                                + skips.laid()
+                                + female.skipped()
+                                + female.laid().size());
+        if (notBy.isEmpty()) {
+            return before;
+        }
+        var a = (notBy.getAsDouble() - expected.mean()) / Math.sqrt(expected.variance());
+        return before / (before + (1 - before) * Normal.above(a));
+    }
+
+    private record Excluded(double day, Basis basis) {}
+
+    /// Days by which she has not laid. Mating comes before ovulation: until a sign is seen, she
+    /// lays no sooner after her first day with a male than the shortest usual gap from ovulation.
+    private List<Excluded> excluded(Female female, OptionalDouble notBy) {
+        var excluded = new ArrayList<Excluded>();
+        notBy.ifPresent(day -> excluded.add(new Excluded(day, new Basis.NotYet(day))));
+        if (female.ovulation().isEmpty() && female.shed().isEmpty()) {
+            var gap = priors.ovulationToLay();
+            female.together()
+                    .ifPresent(
+                            day -> {
+                                var soonest = day + gap.days() - 2 * gap.sdDays();
+                                excluded.add(
+                                        new Excluded(soonest, new Basis.Together(day, soonest)));
+                            });
+        }
+        return excluded;
     }
 
     private Normally bySeason(
-            Female female,
-            OptionalDouble collectionMean,
-            Collection<Other> others,
-            List<Basis> basis) {
-        var mean = collectionMean.orElse(priors.meanDay());
-        basis.add(new Basis.Collection(mean, collectionMean.isPresent()));
-        if (female.firstTime()) {
-            mean += priors.firstTimeDays();
-            basis.add(new Basis.FirstTime(priors.firstTimeDays()));
-        }
-        var between = square(priors.femaleSdDays());
-        if (collectionMean.isEmpty()) {
-            between += square(priors.meanSdDays());
-        }
-        var within = priors.withinFemaleVariance();
-        var sum = female.laid().stream().mapToDouble(Double::doubleValue).sum();
-        var precision = 1 / between + female.laid().size() / within;
-        var hers = (mean / between + sum / within) / precision;
-        if (!female.laid().isEmpty()) {
-            basis.add(new Basis.OwnClutches(female.laid().size(), sum / female.laid().size()));
-        }
+            Female female, CollectionMean collection, Collection<Other> others, List<Basis> basis) {
+        var hers = hers(female, collection, basis);
         if (others.isEmpty()) {
-            return new Normally(hers, 1 / precision + within);
+            return new Normally(hers.mean(), hers.variance() + priors.withinFemaleVariance());
         }
         var shift = shift(others);
         basis.add(new Basis.SeasonShift(others.size(), shift.mean()));
         return new Normally(
-                hers + shift.mean(),
-                1 / precision + square(priors.clutchSdDays()) + shift.variance());
+                hers.mean() + shift.mean(),
+                hers.variance() + square(priors.clutchSdDays()) + shift.variance());
+    }
+
+    /// The day about which she lays, year for year.
+    private Normally hers(Female female, CollectionMean collection, List<Basis> basis) {
+        var mean = collection.day();
+        basis.add(new Basis.Collection(mean, collection.origin()));
+        if (female.firstTime()) {
+            mean += priors.firstTimeDays();
+            basis.add(new Basis.FirstTime(priors.firstTimeDays()));
+        }
+        var between = square(priors.femaleSdDays()) + square(collection.sdDays());
+        var within = priors.withinFemaleVariance();
+        var sum = female.laid().stream().mapToDouble(Double::doubleValue).sum();
+        var precision = 1 / between + female.laid().size() / within;
+        if (!female.laid().isEmpty()) {
+            basis.add(new Basis.OwnClutches(female.laid().size(), sum / female.laid().size()));
+        }
+        return new Normally((mean / between + sum / within) / precision, 1 / precision);
     }
 
     private Normally shift(Collection<Other> others) {

@@ -12,6 +12,7 @@ package clutchwright.engine.season;
 /// @param seasonSdDays between seasons, all females alike
 /// @param clutchSdDays what is left, from clutch to clutch
 /// @param firstTimeDays how much later a female's first clutch is
+/// @param skips how often a female that is paired does not lay
 /// @param ovulationToLay days
 /// @param ovulationToShed days from ovulation to the pre-lay shed
 /// @param shedToLay days
@@ -22,15 +23,35 @@ public record LayPriors(
         double seasonSdDays,
         double clutchSdDays,
         double firstTimeDays,
+        Skips skips,
         Gap ovulationToLay,
         Gap ovulationToShed,
         Gap shedToLay) {
 
-    /// 20 April; 25, 5 and 7 days; ten days later the first time; 47, 18 and 29 days from sign to
+    /// 20 April; 25, 5 and 7 days; ten days later the first time; three seasons in ten without a
+    /// clutch; 47, 18 and 29 days from sign to
     /// sign.
     public static final LayPriors STANDARD =
             new LayPriors(
-                    110, 30, 25, 5, 7, 10, new Gap(47, 4.5), new Gap(18, 4), new Gap(29, 3.5));
+                    110,
+                    30,
+                    25,
+                    5,
+                    7,
+                    10,
+                    new Skips(3, 7),
+                    new Gap(47, 4.5),
+                    new Gap(18, 4),
+                    new Gap(29, 3.5));
+
+    /// As if so many seasons had been seen before her own: the parameters of a beta distribution.
+    public record Skips(double skipped, double laid) {
+
+        public Skips {
+            requireAboveZero("seasons skipped", skipped);
+            requireAboveZero("seasons with a clutch", laid);
+        }
+    }
 
     /// Between two signs.
     public record Gap(double days, double sdDays) {
@@ -50,6 +71,21 @@ public record LayPriors(
         requireAboveZero("spread between females", femaleSdDays);
         requireAboveZero("spread between seasons", seasonSdDays);
         requireAboveZero("spread between clutches", clutchSdDays);
+        if (!canMakeUp(ovulationToLay, ovulationToShed, shedToLay)) {
+            throw new IllegalArgumentException(
+                    "gaps that spread by %s and %s days cannot make up one that spreads by %s"
+                            .formatted(
+                                    ovulationToShed.sdDays(),
+                                    shedToLay.sdDays(),
+                                    ovulationToLay.sdDays()));
+        }
+    }
+
+    /// Whether two gaps, one after the other, can spread as the whole does: its standard deviation
+    /// lies between the difference and the sum of theirs, both excluded.
+    public static boolean canMakeUp(Gap whole, Gap first, Gap second) {
+        return whole.sdDays() < first.sdDays() + second.sdDays()
+                && whole.sdDays() > Math.abs(first.sdDays() - second.sdDays());
     }
 
     private static void requireAboveZero(String what, double value) {

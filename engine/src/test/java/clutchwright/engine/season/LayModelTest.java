@@ -22,7 +22,7 @@ import org.junit.jupiter.api.Test;
 class LayModelTest {
 
     private static final LayModel MODEL = new LayModel(LayPriors.STANDARD);
-    private static final OptionalDouble MEAN = OptionalDouble.of(120);
+    private static final CollectionMean MEAN = CollectionMean.given(120);
     private static final List<Double> YEARS = List.of(108.0, 115.0, 103.0);
     private static final List<Other> OTHERS =
             List.of(
@@ -60,11 +60,25 @@ class LayModelTest {
         assertThat(ovulated.mean()).isCloseTo(110.517547, within(1e-5));
         assertThat(ovulated.sdDays()).isCloseTo(4.581613, within(1e-5));
 
-        var both = new Female(YEARS, false, Optional.of(OVULATED), Optional.of(SHED));
+        var both =
+                new Female(
+                        YEARS,
+                        0,
+                        false,
+                        OptionalDouble.empty(),
+                        Optional.of(OVULATED),
+                        Optional.of(SHED));
         assertThat(forecast(both, OTHERS).mean()).isCloseTo(110.875, within(1e-5));
         assertThat(forecast(both, OTHERS).sdDays()).isCloseTo(3.354102, within(1e-5));
 
-        var shed = new Female(YEARS, false, Optional.empty(), Optional.of(SHED));
+        var shed =
+                new Female(
+                        YEARS,
+                        0,
+                        false,
+                        OptionalDouble.empty(),
+                        Optional.empty(),
+                        Optional.of(SHED));
         assertThat(forecast(shed, OTHERS)).isEqualTo(Forecast.of(82 + 29, 3.5));
     }
 
@@ -74,7 +88,14 @@ class LayModelTest {
             source = "truncated normal distribution, worked by a script of its own",
             locator = "lay dates, case D10: not laid by day 113")
     void who_has_not_laid_yet_lays_later() {
-        var both = new Female(YEARS, false, Optional.of(OVULATED), Optional.of(SHED));
+        var both =
+                new Female(
+                        YEARS,
+                        0,
+                        false,
+                        OptionalDouble.empty(),
+                        Optional.of(OVULATED),
+                        Optional.of(SHED));
         var late = MODEL.forecast(MEAN, both, OTHERS, OptionalDouble.of(113));
         assertThat(late.laid().mean()).isCloseTo(115.034703, within(1e-5));
         assertThat(late.laid().sdDays()).isCloseTo(1.669203, within(1e-5));
@@ -84,8 +105,65 @@ class LayModelTest {
     }
 
     @Test
+    @Reference(
+            kind = Kind.DERIVED,
+            source = "Bayes' rule and the beta distribution, worked by a script of its own",
+            locator = "lay dates, cases D11 and D17: a season without a clutch")
+    void who_shows_nothing_past_her_days_skips_the_season() {
+        var later = MODEL.forecast(MEAN, female(YEARS), List.of(), OptionalDouble.of(140));
+        // D11 takes 0.3 before; with her three clutches it is 3/13.
+        var none = (1 - 0.997937) / 0.997937 * 0.3 / 0.7;
+        var expected = (3.0 / 13) / (3.0 / 13 + 10.0 / 13 * none);
+        assertThat(later.skips()).isCloseTo(expected, within(1e-5));
+
+        var fourOfFive =
+                new Female(
+                        List.of(100.0, 101.0, 99.0, 100.0),
+                        1,
+                        false,
+                        OptionalDouble.empty(),
+                        Optional.empty(),
+                        Optional.empty());
+        assertThat(1 - MODEL.forecast(MEAN, fourOfFive, List.of(), OptionalDouble.empty()).skips())
+                .isCloseTo(11.0 / 15, within(1e-12));
+
+        var ovulated =
+                MODEL.forecast(MEAN, female(YEARS, OVULATED), OTHERS, OptionalDouble.of(140));
+        assertThat(ovulated.skips()).isZero();
+    }
+
+    /// Conditioned on a day after day 90 + 47 - 9: the upper part of the normal distribution.
+    @Test
+    void who_was_paired_late_lays_late() {
+        var late =
+                new Female(
+                        YEARS, 0, false, OptionalDouble.of(90), Optional.empty(), Optional.empty());
+        var found = MODEL.forecast(MEAN, late, List.of(), OptionalDouble.of(95));
+        assertThat(found.laid().by(128)).isZero();
+        assertThat(found.laid().quantile(0.5)).isBetween(128.0, 136.0);
+        assertThat(found.basis()).last().isEqualTo(new Basis.Together(90, 128));
+
+        var seen =
+                new Female(
+                        YEARS,
+                        0,
+                        false,
+                        OptionalDouble.of(90),
+                        Optional.empty(),
+                        Optional.of(SHED));
+        assertThat(forecast(seen, List.of()).mean()).isEqualTo(111);
+    }
+
+    @Test
     void a_first_timer_is_ten_days_later_and_less_certain() {
-        var first = new Female(List.of(), true, Optional.empty(), Optional.empty());
+        var first =
+                new Female(
+                        List.of(),
+                        0,
+                        true,
+                        OptionalDouble.empty(),
+                        Optional.empty(),
+                        Optional.empty());
         assertThat(forecast(first, List.of()).mean()).isEqualTo(130);
         assertThat(forecast(first, List.of()).sdDays())
                 .isCloseTo(Math.sqrt(25 * 25 + 5 * 5 + 7 * 7), within(1e-12));
@@ -95,14 +173,12 @@ class LayModelTest {
     void a_collection_without_records_is_twentieth_of_april_and_widest() {
         var unknown =
                 MODEL.forecast(
-                        OptionalDouble.empty(),
-                        Female.unknown(),
-                        List.of(),
-                        OptionalDouble.empty());
+                        MODEL.assumedMean(), Female.unknown(), List.of(), OptionalDouble.empty());
         assertThat(unknown.laid().mean()).isCloseTo(110, within(1e-12));
         assertThat(unknown.laid().sdDays())
                 .isCloseTo(Math.sqrt(30 * 30 + 25 * 25 + 5 * 5 + 7 * 7), within(1e-12));
-        assertThat(unknown.basis()).containsExactly(new Basis.Collection(110, false));
+        assertThat(unknown.basis())
+                .containsExactly(new Basis.Collection(110, new CollectionMean.Origin.Assumed()));
     }
 
     @Test
@@ -118,6 +194,33 @@ class LayModelTest {
             before = now.mean();
             spread = now.sdDays();
         }
+    }
+
+    @Test
+    void a_collection_of_many_females_is_known_by_their_clutches() {
+        assertThat(MODEL.meanOf(List.of())).isEqualTo(MODEL.assumedMean());
+        assertThat(MODEL.meanOf(List.of(List.of()))).isEqualTo(MODEL.assumedMean());
+
+        // Two females, one with two clutches: weights 1/900, 1/699 and 1/662.
+        var two = MODEL.meanOf(List.of(List.of(130.0), List.of(90.0, 94.0)));
+        assertThat(two.day())
+                .isCloseTo(
+                        (110.0 / 900 + 130.0 / 699 + 92.0 / 662)
+                                / (1.0 / 900 + 1.0 / 699 + 1.0 / 662),
+                        within(1e-9));
+        assertThat(two.origin()).isEqualTo(new CollectionMean.Origin.Clutches(3));
+
+        var many = MODEL.meanOf(Collections.nCopies(400, List.of(100.0)));
+        assertThat(many.day()).isCloseTo(100, within(0.05));
+        assertThat(many.sdDays()).isCloseTo(Math.sqrt(699.0 / 400), within(0.01));
+    }
+
+    @Test
+    void how_far_she_is_off_is_counted_from_what_was_expected_of_her() {
+        // D4: 109.096973 was expected, her mean known within a variance of 23.730118.
+        var off = MODEL.offBy(MEAN, female(YEARS), 115.096973);
+        assertThat(off.laterDays()).isCloseTo(6, within(1e-5));
+        assertThat(off.variance()).isCloseTo(72.730118, within(1e-5));
     }
 
     /// Gauss: the joint density of everything, summed over a grid of the three unknowns.
@@ -193,10 +296,12 @@ class LayModelTest {
     }
 
     private static Female female(List<Double> years) {
-        return new Female(years, false, Optional.empty(), Optional.empty());
+        return new Female(
+                years, 0, false, OptionalDouble.empty(), Optional.empty(), Optional.empty());
     }
 
     private static Female female(List<Double> years, Sign.Ovulation seen) {
-        return new Female(years, false, Optional.of(seen), Optional.empty());
+        return new Female(
+                years, 0, false, OptionalDouble.empty(), Optional.of(seen), Optional.empty());
     }
 }

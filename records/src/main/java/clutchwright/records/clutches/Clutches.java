@@ -10,6 +10,7 @@ import clutchwright.records.checks.Edit;
 import clutchwright.records.checks.Field;
 import clutchwright.records.checks.Problem;
 import clutchwright.records.checks.Questions;
+import clutchwright.records.pairings.PairingId;
 import clutchwright.records.store.Transaction;
 import clutchwright.records.store.Values;
 import java.util.LinkedHashMap;
@@ -175,6 +176,17 @@ public final class Clutches {
     /// All of them, in the order of their numbers.
     public List<Clutch> all() {
         return rows.read("1 = 1");
+    }
+
+    /// Who laid when: all clutches, in the order of their days, without their eggs.
+    public List<LaidOn> days() {
+        return tx.list(
+                row ->
+                        new LaidOn(
+                                new AnimalId(row.number("dam")),
+                                row.findNumber("pairing").map(PairingId::new),
+                                row.day("laid_on")),
+                "select dam, pairing, laid_on from clutch order by laid_on, id");
     }
 
     private Clutch insert(Laying laying, ClutchNumber number) {

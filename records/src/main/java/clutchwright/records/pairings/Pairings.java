@@ -14,7 +14,9 @@ import clutchwright.records.store.Values;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /// Pairings and their signs.
 public final class Pairings {
@@ -174,6 +176,22 @@ public final class Pairings {
     /// All of them, season by season.
     public List<Pairing> all() {
         return tx.list(Pairings::pairing, "select * from pairing order by season, id");
+    }
+
+    /// In how many seasons that are over each female was put to a male.
+    public Map<AnimalId, Integer> seasonsTried() {
+        record Tried(AnimalId dam, int seasons) {}
+        return tx
+                .list(
+                        row ->
+                                new Tried(
+                                        new AnimalId(row.number("dam")),
+                                        Math.toIntExact(row.number("seasons"))),
+                        "select dam, count(distinct season) as seasons from pairing"
+                                + " where state = 'DONE' and season < ? group by dam",
+                        tx.today().getYear())
+                .stream()
+                .collect(Collectors.toMap(Tried::dam, Tried::seasons));
     }
 
     /// The seasons that have a pairing or a clutch, the last first.

@@ -9,6 +9,8 @@ public record SignSeen(
     /// What was seen.
     public enum Kind {
         LOCK,
+        /// She fills out behind the middle: follicles grow.
+        BUILDING,
         OVULATION,
         PRE_LAY_SHED
     }

@@ -1,0 +1,109 @@
+package clutchwright.records.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import clutchwright.records.Notebook;
+import clutchwright.records.pairings.PairingId;
+import clutchwright.records.pairings.Pairings;
+import clutchwright.records.pairings.SignSeen;
+import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.List;
+import javax.sql.DataSource;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.sqlite.SQLiteDataSource;
+
+/// A collection that an earlier version wrote is opened by this one, with all that it holds.
+class EarlierSchemaTest {
+
+    /// Two animals, their pairing, two signs of it and one that was removed since.
+    private static final List<String> FIRST_VERSION =
+            List.of(
+                    """
+                    insert into change (made_at, made_by, what)
+                    values ('2024-01-01T00:00:00Z', 'Ada', 'test')""",
+                    """
+                    insert into animal (id, version, tag, tag_key, name, sex, without_sire, origin,
+                        origin_from, line, credit, status, species, notes)
+                    values (1, 1, 'D1', 'd1', '', 'FEMALE', 0, 'UNKNOWN', '', '', '', 'KEPT',
+                        'python-regius', ''),
+                        (2, 1, 'S1', 's1', '', 'MALE', 0, 'UNKNOWN', '', '', '', 'KEPT',
+                        'python-regius', '')""",
+                    """
+                    insert into pairing (id, version, season, dam, sire, state, put_together, notes)
+                    values (1, 1, 2024, 1, 2, 'ACTIVE', '2023-12-01', '')""",
+                    """
+                    insert into sign_seen (id, version, pairing, kind, seen_on, notes)
+                    values (1, 1, 1, 'LOCK', '2023-12-03', 'at night'),
+                        (4, 2, 1, 'OVULATION', '2024-02-20', '')""",
+                    """
+                    insert into entry (change, table_name, row_id, before_image)
+                    values (1, 'sign_seen', 9, '{}')""");
+
+    @Test
+    void signs_of_the_first_version_stay_and_building_joins_them(@TempDir Path folder)
+            throws SQLException {
+        var source = new SQLiteDataSource();
+        source.setUrl("jdbc:sqlite:" + folder.resolve("clutchwright.db"));
+        written(source, Dialect.SQLITE);
+
+        try (var notebook = new Notebook(Database.open(folder, Notebook.CLOCK))) {
+            holds(notebook);
+        }
+    }
+
+    @Test
+    void so_they_do_on_postgresql(@TempDir Path folder) throws IOException, SQLException {
+        try (var server = EmbeddedPostgres.builder().start()) {
+            written(server.getPostgresDatabase(), Dialect.POSTGRESQL);
+            var url = server.getJdbcUrl("postgres", "postgres");
+
+            try (var notebook = new Notebook(Database.url(url, folder, Notebook.CLOCK))) {
+                holds(notebook);
+            }
+        }
+    }
+
+    private static void written(DataSource source, Dialect dialect) throws SQLException {
+        Migrations.run(source, dialect, "1");
+        try (var connection = source.getConnection();
+                var statement = connection.createStatement()) {
+            for (var each : FIRST_VERSION) {
+                statement.execute(each);
+            }
+        }
+    }
+
+    private static void holds(Notebook notebook) {
+        var pairing = new PairingId(1);
+        assertThat(notebook.list(tx -> new Pairings(tx).signs(pairing)))
+                .containsExactly(
+                        new SignSeen(
+                                1,
+                                1,
+                                pairing,
+                                SignSeen.Kind.LOCK,
+                                LocalDate.of(2023, 12, 3),
+                                "at night"),
+                        new SignSeen(
+                                4,
+                                2,
+                                pairing,
+                                SignSeen.Kind.OVULATION,
+                                LocalDate.of(2024, 2, 20),
+                                ""));
+        var building =
+                notebook.write(
+                        tx ->
+                                new Pairings(tx)
+                                        .see(pairing, SignSeen.Kind.BUILDING, Notebook.TODAY, "")
+                                        .theSaved());
+        // The ninth was taken once: the journal still speaks of it.
+        assertThat(building.id()).isGreaterThan(9);
+        assertThat(notebook.list(tx -> new Pairings(tx).signs(pairing))).contains(building);
+    }
+}
