@@ -101,7 +101,13 @@ record PackageTable(
                             Optional.empty(),
                             List.of(
                                     needed("pairing", "pairing", Kind.PAIRING),
-                                    word("sign", "kind", "lock", "ovulation", "pre lay shed"),
+                                    word(
+                                            "sign",
+                                            "kind",
+                                            "lock",
+                                            "building",
+                                            "ovulation",
+                                            "pre lay shed"),
                                     needed("date", "seen_on", Kind.DAY),
                                     NOTES),
                             List.of()),
