@@ -1,4 +1,5 @@
-/// Everything that computes: chances, crosses, catalogues, the gene line, pedigrees, lay days.
+/// Everything that computes: chances, crosses, catalogues, the gene line, pedigrees, lay days, egg
+// boxes.
 @org.jspecify.annotations.NullMarked
 module clutchwright.engine {
     requires static org.jspecify;
@@ -13,4 +14,5 @@ module clutchwright.engine {
     exports clutchwright.engine.proof;
     exports clutchwright.engine.reasons;
     exports clutchwright.engine.season;
+    exports clutchwright.engine.incubation;
 }

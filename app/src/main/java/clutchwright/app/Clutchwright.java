@@ -4,6 +4,8 @@ import clutchwright.app.cli.Exit;
 import clutchwright.app.cli.Terminal;
 import clutchwright.app.collection.InferCommand;
 import clutchwright.app.collection.KinshipCommand;
+import clutchwright.app.eggs.BoxCommand;
+import clutchwright.app.eggs.HatchCommand;
 import clutchwright.app.proofs.AuditCommand;
 import clutchwright.app.proofs.ProveCommand;
 import clutchwright.app.season.LayCommand;
@@ -58,6 +60,8 @@ public final class Clutchwright {
                 .addSubcommand(new ProveCommand(terminal))
                 .addSubcommand(new AuditCommand(terminal))
                 .addSubcommand(new LayCommand(terminal))
+                .addSubcommand(new BoxCommand(terminal))
+                .addSubcommand(new HatchCommand(terminal))
                 .addSubcommand(new ImportCommand(terminal))
                 .addSubcommand(new ExportCommand(terminal))
                 .addSubcommand(new BackupCommand(terminal))

@@ -1,0 +1,76 @@
+package clutchwright.app.wording;
+
+import clutchwright.engine.incubation.Development;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/// When eggs hatch, in words.
+public final class HatchWords {
+
+    private static final String BASIS =
+            "57 days at 31.7 °C are common practice; 1.7 times as fast ten degrees warmer is a python's (Shine 1997). Help no egg before its day: ask a veterinarian.";
+
+    private HatchWords() {}
+
+    public static List<String> constant(
+            double celsius, double days, double sdDays, List<String> notes) {
+        var lines = new ArrayList<String>();
+        lines.add(
+                String.format(
+                        Locale.ENGLISH,
+                        "At %.1f °C eggs hatch after about %.1f days, give or take %.1f.",
+                        celsius,
+                        days,
+                        sdDays));
+        lines.addAll(notes);
+        lines.add("");
+        lines.add(BASIS);
+        return lines;
+    }
+
+    public static List<String> felt(
+            double development, LocalDate mean, List<String> ranges, List<String> notes) {
+        var lines = new ArrayList<String>();
+        lines.add(
+                String.format(
+                        Locale.ENGLISH,
+                        "The eggs have come %.0f %% of the way, and pip about %s.",
+                        100 * development,
+                        mean));
+        lines.addAll(ranges);
+        lines.addAll(notes);
+        lines.add("");
+        lines.add(BASIS);
+        return lines;
+    }
+
+    /// What makes a forecast less certain.
+    public static List<String> notes(Development felt) {
+        var notes = new ArrayList<String>();
+        for (var gap : felt.gaps()) {
+            notes.add(
+                    String.format(
+                            Locale.ENGLISH,
+                            "No reading from day %.1f to day %.1f: what was before and after it is taken, and the ranges are wider.",
+                            gap.fromDay(),
+                            gap.toDay()));
+        }
+        if (felt.shareOutside() > 0) {
+            notes.add(
+                    String.format(
+                            Locale.ENGLISH,
+                            "%.1f %% of the way was at temperatures outside 26 to 33.3 °C, where the model is not known to hold: the ranges are wider.",
+                            100 * felt.shareOutside()));
+        }
+        return notes;
+    }
+
+    public static String outside(double celsius) {
+        return String.format(
+                Locale.ENGLISH,
+                "%.1f °C is outside 26 to 33.3 °C, where the model is not known to hold: the spread is wider. Eggs are harmed there.",
+                celsius);
+    }
+}
