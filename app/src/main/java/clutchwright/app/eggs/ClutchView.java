@@ -4,6 +4,7 @@ import clutchwright.app.parts.EggGlyphs;
 import clutchwright.app.web.Form;
 import clutchwright.app.web.Section;
 import clutchwright.app.web.View;
+import clutchwright.app.wording.Formats;
 import clutchwright.engine.genetics.Caution;
 import clutchwright.records.clutches.Box;
 import clutchwright.records.clutches.Clutch;
@@ -51,6 +52,10 @@ public record ClutchView(
 
     public String path() {
         return "/eggs/" + clutch.id().value();
+    }
+
+    public ExpectedHatch expectedHatch(Formats formats) {
+        return ExpectedHatch.of(clutch.laid(), incubation.today(), anyHatchling(), formats);
     }
 
     public EggGlyphs glyphs() {

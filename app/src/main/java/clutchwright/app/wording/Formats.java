@@ -87,6 +87,45 @@ public record Formats(Preferences preferences) {
         };
     }
 
+    /// How much warmer, with its unit, to a tenth of a degree.
+    public String warmthDifference(double kelvin) {
+        return switch (preferences.warmth()) {
+            case CELSIUS -> decimals(kelvin, 1) + " °C";
+            case FAHRENHEIT -> decimals(kelvin * 9 / 5, 1) + " °F";
+        };
+    }
+
+    /// The number of a temperature in the keeper's unit.
+    public double ofCelsius(double celsius) {
+        return switch (preferences.warmth()) {
+            case CELSIUS -> celsius;
+            case FAHRENHEIT -> celsius * 9 / 5 + 32;
+        };
+    }
+
+    /// Degrees Celsius from what the keeper typed in the unit of their choice.
+    public double celsiusOf(double typed) {
+        return switch (preferences.warmth()) {
+            case CELSIUS -> typed;
+            case FAHRENHEIT -> (typed - 32) * 5 / 9;
+        };
+    }
+
+    public String warmthUnit() {
+        return switch (preferences.warmth()) {
+            case CELSIUS -> "°C";
+            case FAHRENHEIT -> "°F";
+        };
+    }
+
+    /// The number of a weight in the keeper's unit.
+    public double ofGrams(double grams) {
+        return switch (preferences.weight()) {
+            case GRAMS -> grams;
+            case OUNCES -> grams / GRAMS_PER_OUNCE;
+        };
+    }
+
     /// A whole number, thousands apart: `1,742`.
     public String whole(long number) {
         return decimals((double) number, 0);

@@ -1,6 +1,7 @@
 package clutchwright.app.wording;
 
 import clutchwright.engine.incubation.Development;
+import clutchwright.engine.incubation.DevelopmentRate;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,6 +45,17 @@ public final class HatchWords {
         lines.add("");
         lines.add(BASIS);
         return lines;
+    }
+
+    /// When a clutch pips, in one sentence.
+    public static String expected(LocalDate mean, LocalDate from, LocalDate to, Formats formats) {
+        return "Expected to pip about %s; 9 in 10 between %s and %s."
+                .formatted(formats.dayOfYear(mean), formats.dayOfYear(from), formats.dayOfYear(to));
+    }
+
+    public static String withoutLogger(Formats formats) {
+        return "As if the eggs were at %s, give or take half a degree Celsius: no logger says so. Warmer eggs are sooner, cooler ones later."
+                .formatted(formats.warmth(DevelopmentRate.REFERENCE.degrees()));
     }
 
     /// What makes a forecast less certain.

@@ -49,6 +49,9 @@ class EggsScreenTest extends Browsing {
         assertThat(page().locator(".flash")).containsText("is on record");
         assertThat(page().locator(".head")).containsText("7 waiting, 1 slug");
 
+        assertThat(page().locator(".pipping")).containsText("Expected to pip about");
+        assertThat(page().locator(".pipping .strip")).isVisible();
+
         page().getByRole(AriaRole.LINK, named("Candle egg by egg")).click();
         assertThat(page().locator("h1")).hasText("Egg 1");
         inspect("eggs-candle");
