@@ -51,6 +51,19 @@ class SeasonScreenTest extends Browsing {
         assertThat(pairing.getByText("Laid …"))
                 .hasAttribute("href", Pattern.compile("/eggs/new\\?pairing=\\d+"));
 
+        // Her row of the season at a glance says all of it.
+        page().getByText("At a glance").click();
+        assertThat(
+                        page().locator(".glance-line", new Page.LocatorOptions().setHasText("SE-1"))
+                                .first()
+                                .locator(".season-row"))
+                .hasAttribute(
+                        "aria-label",
+                        Pattern.compile(
+                                "together from .*, lock .*, ovulation .*, pre-lay shed .*, expected to lay between"));
+        inspect("season-glance");
+        page().goBack();
+
         // The prediction knows that the pair is in the season.
         pairing.getByText("What it gives").click();
         assertThat(page().locator(".decide")).containsText("Already in the season");
