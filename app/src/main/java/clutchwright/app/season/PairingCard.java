@@ -21,6 +21,7 @@ import java.util.Optional;
 /// @param since when that was, with how long ago; empty where nothing has happened
 /// @param course what was seen before, in the order of the days
 /// @param expected when she is expected to lay
+/// @param ready what speaks against pairing them now
 /// @param happenings buttons for what can be written down next
 /// @param clutches what came of it
 /// @param predict the address of its prediction
@@ -35,6 +36,7 @@ public record PairingCard(
         String since,
         List<String> course,
         Optional<ExpectedLaying> expected,
+        List<String> ready,
         List<Choice> happenings,
         List<Laid> clutches,
         String predict,
@@ -47,6 +49,7 @@ public record PairingCard(
 
     public PairingCard {
         course = List.copyOf(course);
+        ready = List.copyOf(ready);
         happenings = List.copyOf(happenings);
         clutches = List.copyOf(clutches);
     }
@@ -66,6 +69,7 @@ public record PairingCard(
             List<SignSeen> signs,
             List<Clutch> clutches,
             Optional<LayOutlook.Expected> expected,
+            List<String> ready,
             Slip slip,
             Formats formats) {
         var stage = Stage.of(pairing, signs, !clutches.isEmpty());
@@ -81,6 +85,7 @@ public record PairingCard(
                 stage == Stage.LAID
                         ? Optional.empty()
                         : expected.map(each -> ExpectedLaying.of(each, today, formats)),
+                ready,
                 Happening.next(pairing, stage).stream()
                         .map(what -> Choice.of(what, what.button()))
                         .toList(),

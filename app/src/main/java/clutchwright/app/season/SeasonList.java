@@ -10,6 +10,7 @@ import clutchwright.records.animals.Animal;
 import clutchwright.records.clutches.Clutch;
 import clutchwright.records.clutches.Clutches;
 import clutchwright.records.pairings.Pairing;
+import clutchwright.records.pairings.PairingId;
 import clutchwright.records.pairings.Pairings;
 import clutchwright.records.pairings.SignSeen;
 import clutchwright.records.store.Transaction;
@@ -18,6 +19,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SequencedMap;
 import java.util.TreeSet;
@@ -51,6 +53,7 @@ record SeasonList(Holding holding, Formats formats) {
                                     seen,
                                     clutches,
                                     Optional.ofNullable(found.expected().get(pairing.dam())),
+                                    found.ready().getOrDefault(pairing.id(), List.of()),
                                     slip,
                                     formats));
         }
@@ -106,8 +109,17 @@ record SeasonList(Holding holding, Formats formats) {
                 pairings.signsOfSeason(season),
                 new Clutches(tx).ofPairingsIn(season),
                 LayOutlook.of(tx, season),
+                ready(tx, pairings.ofSeason(season)),
                 AnimalOptions.find(tx, "", Sex.FEMALE),
                 AnimalOptions.find(tx, "", Sex.MALE));
+    }
+
+    /// Only until they have been together for good: then it is too late for advice.
+    private Map<PairingId, List<String>> ready(Transaction tx, List<Pairing> pairings) {
+        var ready = new Ready(holding, tx, new Clutches(tx).days(), pairings);
+        return pairings.stream()
+                .filter(pairing -> pairing.state() != Pairing.State.DONE)
+                .collect(Collectors.toMap(Pairing::id, pairing -> ready.of(pairing, formats)));
     }
 
     private record Found(
@@ -116,6 +128,7 @@ record SeasonList(Holding holding, Formats formats) {
             List<SignSeen> signs,
             List<Clutch> clutches,
             SequencedMap<AnimalId, LayOutlook.Expected> expected,
+            Map<PairingId, List<String>> ready,
             List<Animal> dams,
             List<Animal> sires) {}
 }

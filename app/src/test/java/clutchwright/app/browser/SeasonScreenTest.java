@@ -30,6 +30,10 @@ class SeasonScreenTest extends Browsing {
         assertThat(pairing).containsText("Planned");
         assertThat(pairing).containsText("het Clown");
 
+        // Nobody weighed them.
+        pairing.getByText("Before pairing").click();
+        assertThat(pairing.locator(".ready")).containsText("SE-1 was never weighed.");
+
         // They meet, and lock.
         press(pairing, "Put together");
         assertThat(page().getByRole(AriaRole.STATUS)).containsText("SE-1 × SE-2: together from");

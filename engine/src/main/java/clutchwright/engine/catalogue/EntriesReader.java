@@ -78,6 +78,8 @@ final class EntriesReader {
                 base.commonName(),
                 base.latinName(),
                 base.typicalClutch(),
+                base.female(),
+                base.male(),
                 model,
                 List.copyOf(entries.values()),
                 combinations,

@@ -2,6 +2,7 @@ package clutchwright.engine.catalogue;
 
 import clutchwright.engine.genetics.GeneticModel;
 import clutchwright.engine.genetics.LocusId;
+import clutchwright.engine.genetics.Sex;
 import java.util.List;
 import java.util.Optional;
 
@@ -9,11 +10,15 @@ import java.util.Optional;
 ///
 /// @param id such as `python-regius`
 /// @param typicalClutch eggs of a usual clutch, for a female without a history
+/// @param female from when on females are bred; empty where the file does not say
+/// @param male from when on males are bred
 public record Species(
         String id,
         String commonName,
         String latinName,
         int typicalClutch,
+        Optional<BreedingMinimum> female,
+        Optional<BreedingMinimum> male,
         GeneticModel model,
         List<LocusEntry> loci,
         List<NamedCombination> combinations,
@@ -23,6 +28,10 @@ public record Species(
         loci = List.copyOf(loci);
         combinations = List.copyOf(combinations);
         remarks = List.copyOf(remarks);
+    }
+
+    public Optional<BreedingMinimum> minimumOf(Sex sex) {
+        return sex == Sex.FEMALE ? female : male;
     }
 
     public Optional<LocusEntry> findLocus(LocusId id) {

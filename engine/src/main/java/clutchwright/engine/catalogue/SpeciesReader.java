@@ -7,18 +7,22 @@ import clutchwright.engine.genetics.SexDetermination;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /// Reads a whole species file, or a keeper's entries over a species.
 final class SpeciesReader {
 
     private static final List<String> HEAD =
-            List.of("species", "common", "latin", "sexes", "clutch", "linkage");
+            List.of("species", "common", "latin", "sexes", "clutch", "female", "male", "linkage");
     private static final List<String> ENTRIES =
             List.of("locus", "interaction", "caution", "combination", "remark");
 
     /// No snake lays more; a larger number is a slip.
     private static final int LARGEST_CLUTCH = 200;
+
+    private static final Pattern MINIMUM =
+            Pattern.compile("([1-9][0-9]{0,5}) g; *([1-9][0-9]{0,2}) months?");
 
     private SpeciesReader() {}
 
@@ -77,6 +81,8 @@ final class SpeciesReader {
                 value(common),
                 value(latin),
                 clutch,
+                minimum(block, "female", faults),
+                minimum(block, "male", faults),
                 new GeneticModel(
                         sexes, new LinkedHashMap<>(), LinkageMap.NONE, List.of(), List.of()),
                 List.of(),
@@ -86,6 +92,26 @@ final class SpeciesReader {
 
     private static String value(Optional<TextLine> line) {
         return line.map(TextLine::value).orElse("");
+    }
+
+    /// `1500 g; 27 months`.
+    private static Optional<BreedingMinimum> minimum(Block block, String sex, Faults faults) {
+        return block.find(sex)
+                .flatMap(
+                        at -> {
+                            var parts = MINIMUM.matcher(at.value());
+                            if (parts.matches()) {
+                                return Optional.of(
+                                        new BreedingMinimum(
+                                                Integer.parseInt(parts.group(1)),
+                                                Integer.parseInt(parts.group(2))));
+                            }
+                            faults.add(
+                                    at,
+                                    "'" + at.value() + "'",
+                                    "a weight and an age such as '1500 g; 27 months'");
+                            return Optional.empty();
+                        });
     }
 
     private static Optional<Integer> clutch(TextLine at, Faults faults) {
