@@ -13,6 +13,7 @@ import clutchwright.records.husbandry.Husbandry;
 import clutchwright.records.pairings.Pairing;
 import clutchwright.records.pairings.Pairings;
 import clutchwright.records.pairings.SignSeen;
+import clutchwright.records.places.Places;
 import clutchwright.records.store.Transaction;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -28,6 +29,7 @@ import java.util.Map;
 /// @param pairings that are together, of this season and the next
 /// @param signs of those seasons
 /// @param expected females that are to lay
+/// @param racks that somebody lives in, and how many
 /// @param hungry some of them, longest first
 /// @param animals that any of these speak of
 record Found(
@@ -37,6 +39,7 @@ record Found(
         List<Pairing> pairings,
         List<SignSeen> signs,
         Map<AnimalId, LayOutlook.Expected> expected,
+        List<InRack> racks,
         List<Happening.Meal> hungry,
         int countHungry,
         int unsexed,
@@ -78,10 +81,29 @@ record Found(
                 pairings,
                 signs,
                 LayOutlook.now(tx),
+                racks(tx),
                 hungry,
                 husbandry.countHungry(hunger),
                 new Animals(tx).countUnsexed(today.minusDays(RulesOfThumb.SEXING_DAYS)),
                 animals);
+    }
+
+    /// @param name with the room
+    record InRack(long id, String name, int animals) {}
+
+    private static List<InRack> racks(Transaction tx) {
+        var places = new Places(tx);
+        var animals = new Animals(tx);
+        var racks = new ArrayList<InRack>();
+        for (var room : places.rooms()) {
+            for (var rack : places.racks(room.id())) {
+                var living = animals.livingIn(rack.id()).size();
+                if (living > 0) {
+                    racks.add(new InRack(rack.id().value(), RackMeals.name(places, rack), living));
+                }
+            }
+        }
+        return racks;
     }
 
     /// The tag, with the name behind it where there is one.

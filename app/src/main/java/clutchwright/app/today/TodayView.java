@@ -14,6 +14,7 @@ import java.util.Optional;
 /// What is due today.
 ///
 /// @param due in the order of their days
+/// @param racks that can be fed at once
 /// @param meals who goes without a meal for long, longest first
 /// @param moreMeals how many more of those there are
 /// @param house how many animals and eggs there are; blank where there is nothing
@@ -21,6 +22,7 @@ public record TodayView(
         LocalDate today,
         boolean empty,
         List<Due> due,
+        List<Rack> racks,
         List<Due> meals,
         int moreMeals,
         int unsexed,
@@ -30,8 +32,12 @@ public record TodayView(
 
     public TodayView {
         due = List.copyOf(due);
+        racks = List.copyOf(racks);
         meals = List.copyOf(meals);
     }
+
+    /// @param animals how many live in it
+    public record Rack(long id, String name, int animals) {}
 
     static TodayView of(Found found, Formats formats) {
         var due = new ArrayList<Due>();
@@ -44,6 +50,9 @@ public record TodayView(
                 found.today(),
                 found.isEmpty(),
                 due,
+                found.racks().stream()
+                        .map(rack -> new Rack(rack.id(), rack.name(), rack.animals()))
+                        .toList(),
                 meals,
                 found.countHungry() - meals.size(),
                 found.unsexed(),

@@ -10,11 +10,15 @@ import clutchwright.app.holding.Written;
 import clutchwright.app.wording.Formats;
 import clutchwright.app.wording.Preferences;
 import clutchwright.engine.pedigree.AnimalId;
+import clutchwright.records.animals.Animals;
+import clutchwright.records.animals.Particulars;
+import clutchwright.records.animals.Tag;
 import clutchwright.records.checks.Questions;
 import clutchwright.records.husbandry.Happening;
 import clutchwright.records.husbandry.Husbandry;
 import clutchwright.records.pairings.Pairings;
 import clutchwright.records.pairings.SignSeen;
+import clutchwright.records.places.Places;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
@@ -133,6 +137,69 @@ class TodayScreenTest extends Browsing {
         page().getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Undo")).click();
         open("/?meals=all");
         assertThat(line("Meals, long ago", "TODAY-F3")).hasCount(1);
+    }
+
+    @Test
+    void a_whole_rack_is_fed_except_for_those_that_are_unticked() {
+        var rack =
+                Written.to(
+                                holding(),
+                                "Put three into a rack",
+                                tx -> {
+                                    var places = new Places(tx);
+                                    for (int i = 1; i <= 3; i++) {
+                                        var tub =
+                                                places.theTub(
+                                                        "Long room", "R7", Integer.toString(i));
+                                        new Animals(tx)
+                                                .add(
+                                                        Particulars.of(
+                                                                        new Tag("RACK-" + i),
+                                                                        "python-regius")
+                                                                .withPlace(tub.id()),
+                                                        Questions.ALL_THE_SAME)
+                                                .theSaved();
+                                    }
+                                    return places.theTub("Long room", "R7", "1").rack().value();
+                                })
+                        .result();
+        use(Device.PHONE);
+        open("/");
+        page().getByText("Long room, rack R7 · 3").click();
+        assertThat(page()).hasURL(address("/today/racks/" + rack));
+        inspect("today-rack");
+
+        page().getByRole(AriaRole.CHECKBOX, new Page.GetByRoleOptions().setName("RACK-2"))
+                .uncheck();
+        page().getByLabel("What", new Page.GetByLabelOptions().setExact(false))
+                .first()
+                .fill("rat, small");
+        page().getByLabel("refused").check();
+        page().getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Fed").setExact(true))
+                .click();
+
+        assertThat(page().getByRole(AriaRole.STATUS))
+                .containsText("Long room, rack R7: 2 animals fed, 1 refused.");
+        assertThat(fedWith("rat, small")).isEqualTo(2);
+        page().getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Undo")).click();
+        assertThat(page().getByRole(AriaRole.STATUS)).isVisible();
+        assertThat(fedWith("rat, small")).isZero();
+
+        open("/today/racks/" + rack);
+        for (var box : page().getByRole(AriaRole.CHECKBOX).all()) {
+            box.uncheck();
+        }
+        page().getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Fed").setExact(true))
+                .click();
+        assertThat(page().locator(".faults")).containsText("Tick at least one of them.");
+    }
+
+    private long fedWith(String prey) {
+        return holding()
+                .database()
+                .read(tx -> new Husbandry(tx).lastMealsTaken().values().stream())
+                .filter(meal -> meal.prey().equals(prey))
+                .count();
     }
 
     private void sign(long dam, long sire, LocalDate shed) {

@@ -6,6 +6,7 @@ import clutchwright.records.checks.Field;
 import clutchwright.records.checks.Parent;
 import clutchwright.records.checks.Problem;
 import clutchwright.records.checks.Questions;
+import clutchwright.records.places.RackId;
 import clutchwright.records.store.Transaction;
 import java.time.LocalDate;
 import java.util.Collection;
@@ -182,6 +183,16 @@ public final class Animals {
     /// All that a query finds, in its order, its page left aside.
     public List<AnimalId> ids(Query query) {
         return new Search(tx, rows).ids(query);
+    }
+
+    /// Who lives in a rack, tub by tub in the order in which the tubs were made.
+    public List<AnimalId> livingIn(RackId rack) {
+        return tx.list(
+                row -> new AnimalId(row.number("id")),
+                "select a.id from animal a join tub t on t.id = a.place where t.rack = ?"
+                        + " and a.status in ('KEPT', 'HOLD_BACK', 'FOR_SALE')"
+                        + " order by t.id, a.tag_key",
+                rack.value());
     }
 
     /// Its young, also those of which it may be the sire, in the order in which they hatched.
