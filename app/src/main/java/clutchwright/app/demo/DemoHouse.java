@@ -40,6 +40,7 @@ public final class DemoHouse {
 
     private static final int LATEST_LAYING_DAYS = 52;
     private static final int PAIRED_BEFORE_LAYING_DAYS = 122;
+    private static final int HATCHING_NOW_DAY = -57;
     private static final int STILL_OPEN = 10;
     private static final int ONLY_PLANNED = 3;
     private static final Author NARRATOR = new Author("the demo");
@@ -140,8 +141,15 @@ public final class DemoHouse {
                             back > 0
                                     ? couples
                                     : couples.stream().filter(c -> usualDay(c) < -8).toList();
+                    var firstUnhatched =
+                            Math.toIntExact(
+                                    laying.stream()
+                                            .filter(c -> usualDay(c) < HATCHING_NOW_DAY)
+                                            .count());
                     for (int i = 0; i < laying.size(); i++) {
-                        var day = usualDay(laying.get(i)) + random.nextInt(9) - 4;
+                        var usual = usualDay(laying.get(i)) + random.nextInt(9) - 4;
+                        // One clutch is always about to hatch, for whoever looks around.
+                        var day = back == 0 && i == firstUnhatched ? HATCHING_NOW_DAY : usual;
                         var rival = i == 3 ? rival(laying, i) : Optional.<Resident>empty();
                         var young = story.clutch(laying.get(i), end.plusDays(day), rival);
                         var stay = back == 0 ? 1 : random.nextInt(5) == 0 ? 2 : 1;

@@ -81,6 +81,9 @@ class Security {
                                         .permitAll()
                                         .requestMatchers(SignInPage.PATH, "/error")
                                         .permitAll()
+                                        // Who has the secret address may read, nothing else.
+                                        .requestMatchers(HttpMethod.GET, "/calendar/*.ics")
+                                        .permitAll()
                                         .anyRequest()
                                         .access(
                                                 (who, context) ->

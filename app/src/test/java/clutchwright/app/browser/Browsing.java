@@ -138,12 +138,22 @@ public abstract class Browsing {
                 var picture =
                         "%s-%d-%s".formatted(name, device.width, look).toLowerCase(Locale.ROOT);
                 takePicture(picture);
-                isAccessible(picture, look == ColorScheme.LIGHT ? every() : ofColours());
+                if (look == ColorScheme.LIGHT) {
+                    isAccessible(picture, every());
+                } else if (device == darkDevice(name)) {
+                    isAccessible(picture, ofColours());
+                }
                 fitsTheWindow(picture);
             }
         }
         page.setViewportSize(Device.DESK.width, Device.DESK.height);
         page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
+    }
+
+    /// Colours are the same at both widths but for the frame, which all screens share: in the dark
+    /// half of the screens are held to their contrast at the desk, half on the phone.
+    private static Device darkDevice(String name) {
+        return name.length() % 2 == 0 ? Device.DESK : Device.PHONE;
     }
 
     /// The window grows to the page's height first: a picture of the scrolled page would have the

@@ -23,6 +23,10 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import java.net.InetAddress;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -192,6 +196,52 @@ class TodayScreenTest extends Browsing {
         page().getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Fed").setExact(true))
                 .click();
         assertThat(page().locator(".faults")).containsText("Tick at least one of them.");
+    }
+
+    @Test
+    void a_phone_subscribes_to_the_days_by_a_secret_address() throws Exception {
+        var stock = new Stock(holding());
+        stock.clutch(
+                stock.female("TODAY-F9", "Pastel"),
+                stock.male("TODAY-M9", "Clown"),
+                holding().today().minusDays(50),
+                6,
+                0);
+        open("/");
+        page().getByText("These days on your phone's calendar").click();
+        assertThat(page().locator("main")).containsText("There is no address yet.");
+        page().getByRole(AriaRole.BUTTON, named("Make an address")).click();
+        var address = page().locator("code.address").textContent();
+        inspect("today-calendar");
+
+        var found = fetched(address);
+        assertThat(found.statusCode()).isEqualTo(200);
+        assertThat(found.headers().firstValue("Content-Type").orElseThrow())
+                .startsWith("text/calendar");
+        assertThat(found.body()).contains("TODAY-F9").contains("BEGIN:VEVENT");
+        assertThat(fetched(address.replaceAll("[^/]{8}[.]ics", "xxxxxxxx.ics")).statusCode())
+                .isEqualTo(404);
+
+        // A new one makes the old one void.
+        page().getByRole(AriaRole.BUTTON, named("Make a new address")).click();
+        var second = page().locator("code.address").textContent();
+        assertThat(fetched(address).statusCode()).isEqualTo(404);
+        assertThat(fetched(second).statusCode()).isEqualTo(200);
+        page().getByRole(AriaRole.BUTTON, named("Revoke it")).click();
+        assertThat(page().getByRole(AriaRole.STATUS)).containsText("void");
+        assertThat(fetched(second).statusCode()).isEqualTo(404);
+    }
+
+    private static Page.GetByRoleOptions named(String name) {
+        return new Page.GetByRoleOptions().setName(name);
+    }
+
+    private static HttpResponse<String> fetched(String address) throws Exception {
+        try (var client = HttpClient.newHttpClient()) {
+            return client.send(
+                    HttpRequest.newBuilder(URI.create(address)).build(),
+                    HttpResponse.BodyHandlers.ofString());
+        }
     }
 
     private long fedWith(String prey) {

@@ -155,6 +155,31 @@ class EggBoxTest {
         assertThat(apart.steady(10, 1, SET).riseKelvin()).isCloseTo(1.14, within(0.01));
     }
 
+    /// What one clutch taught holds for another in the same box: 0.20 K of box air with six eggs is
+    /// 0.20 x 10/6 with ten, and the eggs' part grows by (10/6) to the power 0.2.
+    @Test
+    void what_was_measured_with_six_eggs_says_what_ten_will_do() {
+        var six = LOGISTIC.atEggTemperature(6, 1, SET, SET);
+        var ten = LOGISTIC.atEggTemperature(10, 1, SET, SET);
+        assertThat(0.2 * ten.boxRiseKelvin() / six.boxRiseKelvin()).isCloseTo(0.3333, within(1e-4));
+        assertThat(ten.eggRiseKelvin() / six.eggRiseKelvin()).isCloseTo(1.1076, within(1e-4));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "84, 28.8889",
+        "86, 30",
+        "88, 31.1111",
+        "89, 31.6667",
+        "90, 32.2222",
+        "92, 33.3333",
+        "95, 35"
+    })
+    void degrees_of_the_two_scales(double fahrenheit, double celsius) {
+        assertThat(Celsius.ofFahrenheit(fahrenheit).degrees()).isCloseTo(celsius, within(1e-4));
+        assertThat(new Celsius(celsius).fahrenheit()).isCloseTo(fahrenheit, within(1e-3));
+    }
+
     @Test
     void a_box_without_live_eggs_is_as_warm_as_the_incubator() {
         var none = LOGISTIC.steady(0, 1, SET);

@@ -223,6 +223,75 @@ class LayModelTest {
         assertThat(off.variance()).isCloseTo(72.730118, within(1e-5));
     }
 
+    /// A female's own mean is a random effect like any other: rails and batches of dye for females.
+    @Test
+    @Reference(
+            kind = Kind.PROGRAM,
+            source = "nlme (R), data set Rail; lme4 (R), data set Dyestuff",
+            locator =
+                    "predicted means of six rails and six batches at the fitted standard deviations")
+    void her_own_mean_is_drawn_to_the_collections_as_other_programs_do_it() {
+        drawn(
+                66.5,
+                24.8055,
+                4.0208,
+                1e-3,
+                List.of(
+                        List.of(55.0, 53.0, 54.0),
+                        List.of(26.0, 37.0, 32.0),
+                        List.of(78.0, 91.0, 85.0),
+                        List.of(92.0, 100.0, 96.0),
+                        List.of(49.0, 51.0, 50.0),
+                        List.of(80.0, 85.0, 83.0)),
+                List.of(54.1085, 31.9691, 84.5089, 95.7439, 50.1433, 82.5263));
+        drawn(
+                1527.5,
+                42.0006,
+                49.5101,
+                1e-2,
+                List.of(
+                        List.of(1545.0, 1440.0, 1440.0, 1520.0, 1580.0),
+                        List.of(1540.0, 1555.0, 1490.0, 1560.0, 1495.0),
+                        List.of(1595.0, 1550.0, 1605.0, 1510.0, 1560.0),
+                        List.of(1445.0, 1440.0, 1595.0, 1465.0, 1545.0),
+                        List.of(1595.0, 1630.0, 1515.0, 1635.0, 1625.0),
+                        List.of(1520.0, 1455.0, 1450.0, 1480.0, 1445.0)),
+                List.of(1509.8931, 1527.8913, 1556.0622, 1504.4155, 1584.2332, 1482.5047));
+    }
+
+    private static void drawn(
+            double mean,
+            double between,
+            double within,
+            double tolerance,
+            List<List<Double>> groups,
+            List<Double> predicted) {
+        var first = LayPriors.STANDARD;
+        var model =
+                new LayModel(
+                        new LayPriors(
+                                mean,
+                                1,
+                                between,
+                                // One season's effect cannot be none; it is next to it.
+                                1e-9,
+                                within,
+                                0,
+                                first.skips(),
+                                first.ovulationToLay(),
+                                first.ovulationToShed(),
+                                first.shedToLay()));
+        for (var i = 0; i < groups.size(); i++) {
+            var found =
+                    model.forecast(
+                            CollectionMean.given(mean),
+                            female(groups.get(i)),
+                            List.of(),
+                            OptionalDouble.empty());
+            assertThat(found.laid().mean()).isCloseTo(predicted.get(i), within(tolerance));
+        }
+    }
+
     /// Gauss: the joint density of everything, summed over a grid of the three unknowns.
     @Test
     void history_and_season_agree_with_a_sum_over_all_that_may_be() {
