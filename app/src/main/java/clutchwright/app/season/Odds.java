@@ -16,6 +16,13 @@ public record Odds(Fraction perEgg, Fraction inClutch) {
         return perEgg.isNone() ? "none" : Chances.fraction(perEgg);
     }
 
+    /// Beside the fraction; blank where the fraction is too long to be shown, and this stands for
+    /// it.
+    public String besides() {
+        var percent = percent();
+        return fraction().equals(percent) ? "" : percent;
+    }
+
     public String percent() {
         return Chances.percent(perEgg.value());
     }
