@@ -52,6 +52,7 @@
       }
     });
     window.htmx.process(main);
+    document.dispatchEvent(new Event("page:renewed"));
   };
   document.addEventListener("htmx:afterSettle", () => {
     const place = document.getElementById("figures");

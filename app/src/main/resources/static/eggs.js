@@ -58,6 +58,36 @@
     }
   }, true);
 
+  // Without a signal the next egg cannot be fetched: the form goes on to it by itself.
+  document.addEventListener("waiting:kept", (event) => {
+    const form = event.target;
+    if (!form.matches("form.candle")) {
+      return;
+    }
+    const [number, ...then] = form.dataset.then.split(" ").filter((text) => text);
+    const glyph = document.querySelector("p.candling");
+    if (glyph) {
+      glyph.remove();
+    }
+    const skip = form.querySelector("a.button");
+    if (skip) {
+      skip.remove();
+    }
+    document.getElementById("eggs-left").textContent = `${then.length + (number ? 1 : 0)} to go`;
+    const buttons = [...form.querySelectorAll("button[name=finding]")];
+    if (!number) {
+      document.getElementById("egg").textContent = "Every waiting egg has been looked at";
+      buttons.forEach((button) => { button.disabled = true; });
+      return;
+    }
+    buttons.forEach((button) => {
+      button.dataset.words = button.dataset.words.replace(/egg \d+/, `egg ${number}`);
+    });
+    form.elements.namedItem("number").value = number;
+    form.dataset.then = then.join(" ");
+    document.getElementById("egg").textContent = `Egg ${number}`;
+  });
+
   document.addEventListener("click", (event) => {
     if (event.target.closest("[data-print]")) {
       window.print();

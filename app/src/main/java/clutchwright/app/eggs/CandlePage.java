@@ -50,7 +50,7 @@ public class CandlePage {
         var left = left(found, form.text("on"), after);
         return left.isEmpty()
                 ? Reply.go(path(found)).saying("Every waiting egg has been looked at.")
-                : Reply.show(view(found, left.getFirst(), left.size(), form));
+                : Reply.show(view(found, left.getFirst(), left, form));
     }
 
     @PostMapping("/eggs/{id:\\d+}/candle")
@@ -111,7 +111,7 @@ public class CandlePage {
     }
 
     private Reply faulty(ClutchReading found, EggLine line, Form form) {
-        var left = left(found, form.text("on"), line.egg().number() - 1).size();
+        var left = left(found, form.text("on"), line.egg().number() - 1);
         return Reply.faulty(view(found, line, left, form));
     }
 
@@ -139,12 +139,12 @@ public class CandlePage {
                 .toList();
     }
 
-    private CandleView view(ClutchReading found, EggLine line, int left, Form form) {
+    private CandleView view(ClutchReading found, EggLine line, List<EggLine> left, Form form) {
         return new CandleView(
                 found.clutch(),
                 Couple.of(holding, found.clutch().parentage()),
                 line,
-                left,
+                left.stream().map(each -> each.egg().number()).toList(),
                 found.incubation(holding),
                 form);
     }

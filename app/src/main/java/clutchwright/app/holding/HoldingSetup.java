@@ -1,5 +1,6 @@
 package clutchwright.app.holding;
 
+import clutchwright.app.web.Entering;
 import clutchwright.app.web.Preferring;
 import clutchwright.records.store.Database;
 import java.nio.file.Path;
@@ -24,5 +25,10 @@ class HoldingSetup {
     @Bean
     Preferring preferring(Holding holding) {
         return new PreferringInStore(holding);
+    }
+
+    @Bean
+    Entering entering(Holding holding) {
+        return new EnteringInStore(holding);
     }
 }

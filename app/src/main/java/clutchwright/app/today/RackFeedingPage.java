@@ -2,13 +2,20 @@ package clutchwright.app.today;
 
 import clutchwright.app.holding.Holding;
 import clutchwright.app.holding.Written;
+import clutchwright.app.web.Entry;
+import clutchwright.app.web.Fields;
 import clutchwright.app.web.Form;
 import clutchwright.app.web.Preferring;
 import clutchwright.app.web.Reply;
 import clutchwright.app.wording.Formats;
 import clutchwright.records.animals.Animal;
+import clutchwright.records.checks.Edit;
+import clutchwright.records.husbandry.Happening;
 import clutchwright.records.husbandry.Husbandry;
 import clutchwright.records.places.RackId;
+import clutchwright.records.store.Transaction;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.stereotype.Controller;
@@ -58,23 +65,45 @@ public class RackFeedingPage {
         if (fed.isEmpty() && refused.isEmpty()) {
             return faulty(id, found, form, "fed", "Tick at least one of them.");
         }
-        var written =
-                Written.to(
-                        holding,
-                        "Fed " + found.name(),
-                        tx -> {
-                            var meals = new Husbandry(tx);
-                            fed.forEach(
-                                    each ->
-                                            meals.feed(each.id(), tx.today(), prey, true, "")
-                                                    .theSaved());
-                            refused.forEach(
-                                    each ->
-                                            meals.feed(each.id(), tx.today(), prey, false, "")
-                                                    .theSaved());
-                            return true;
-                        });
-        return written.going("/", said(found, fed.size(), refused.size()));
+        var fields = new Fields(form);
+        var on = fields.anyDate("on");
+        return switch (fields.into(on::value)) {
+            case Entry.Faulty<Optional<LocalDate>>(var faulty) ->
+                    faulty(id, found, form, "fed", faulty.fault("on"));
+            case Entry.Understood<Optional<LocalDate>>(var day) ->
+                    write(
+                            id,
+                            found,
+                            new Offered(fed, refused, prey, day.orElseGet(holding::today)),
+                            form);
+        };
+    }
+
+    private Reply write(long id, RackMeals found, Offered offered, Form form) {
+        var written = Written.to(holding, "Fed " + found.name(), tx -> write(tx, offered));
+        return written.result().isEmpty()
+                ? written.going("/", said(found, offered.fed().size(), offered.refused().size()))
+                : faulty(id, found, form, "fed", String.join(" ", written.result()));
+    }
+
+    /// All of them or none.
+    ///
+    /// @return what stands against it
+    private List<String> write(Transaction tx, Offered offered) {
+        var against = new ArrayList<String>();
+        offered.fed().forEach(each -> against.addAll(write(tx, each, offered, true)));
+        offered.refused().forEach(each -> against.addAll(write(tx, each, offered, false)));
+        if (!against.isEmpty()) {
+            tx.abandon();
+        }
+        return against;
+    }
+
+    private List<String> write(Transaction tx, Animal animal, Offered offered, boolean taken) {
+        var meal = new Husbandry(tx).feed(animal.id(), offered.on(), offered.prey(), taken, "");
+        return meal instanceof Edit.Refused<Happening.Meal>(var problems)
+                ? List.of(MealWords.of(animal, problems, formats()))
+                : List.of();
     }
 
     private String said(RackMeals found, int fed, int refused) {
@@ -105,4 +134,7 @@ public class RackFeedingPage {
     private Formats formats() {
         return new Formats(preferring.preferences());
     }
+
+    /// What a rack was offered, and who took it.
+    private record Offered(List<Animal> fed, List<Animal> refused, String prey, LocalDate on) {}
 }

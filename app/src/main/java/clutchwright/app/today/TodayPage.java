@@ -2,15 +2,22 @@ package clutchwright.app.today;
 
 import clutchwright.app.holding.Holding;
 import clutchwright.app.holding.Written;
+import clutchwright.app.web.Entry;
+import clutchwright.app.web.Fields;
 import clutchwright.app.web.Form;
+import clutchwright.app.web.Notice;
 import clutchwright.app.web.Preferring;
 import clutchwright.app.web.Reply;
 import clutchwright.app.wording.Formats;
 import clutchwright.engine.pedigree.AnimalId;
+import clutchwright.records.animals.Animal;
 import clutchwright.records.animals.Animals;
 import clutchwright.records.checks.Edit;
 import clutchwright.records.husbandry.Happening;
 import clutchwright.records.husbandry.Husbandry;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -38,14 +45,24 @@ public class TodayPage {
         return Reply.show(TodayView.of(found, new Formats(preferring.preferences())));
     }
 
-    /// A meal that was offered today, with one tap.
+    /// A meal that was offered, with one tap: today, or on the day on which the phone kept the tap.
     @PostMapping("/today/meals/{id:[0-9]{1,18}}")
     public Reply offered(@PathVariable long id, Form form) {
         var animal = holding.database().read(tx -> new Animals(tx).find(new AnimalId(id)));
         if (animal.isEmpty()) {
             return Reply.missing("That animal is not on record.");
         }
-        var tag = animal.get().tag();
+        var fields = new Fields(form);
+        var on = fields.anyDate("on");
+        return switch (fields.into(on::value)) {
+            case Entry.Faulty<Optional<LocalDate>>(var faulty) -> refused(faulty.fault("on"));
+            case Entry.Understood<Optional<LocalDate>>(var day) ->
+                    offered(animal.get(), day.orElseGet(holding::today), form);
+        };
+    }
+
+    private Reply offered(Animal animal, LocalDate on, Form form) {
+        var tag = animal.tag();
         var taken = !form.text("taken").equals("no");
         var written =
                 Written.to(
@@ -53,18 +70,18 @@ public class TodayPage {
                         taken ? "Fed " + tag : tag + " refused a meal",
                         tx ->
                                 new Husbandry(tx)
-                                        .feed(
-                                                new AnimalId(id),
-                                                tx.today(),
-                                                form.text("prey"),
-                                                taken,
-                                                ""));
+                                        .feed(animal.id(), on, form.text("prey"), taken, ""));
         return switch (written.result()) {
             case Edit.Saved<Happening.Meal> _ ->
                     written.going(
                             "/", taken ? tag + " is fed." : tag + " refused; that is on record.");
-            case Edit.Refused<Happening.Meal> _ -> Reply.go("/").saying("Nothing was written.");
+            case Edit.Refused<Happening.Meal>(var problems) ->
+                    refused(MealWords.of(animal, problems, new Formats(preferring.preferences())));
             case Edit.Stale<Happening.Meal> _ -> Reply.conflict("The meal was changed.");
         };
+    }
+
+    private static Reply refused(String why) {
+        return Reply.faulty(new Notice("Nothing was written", List.of(why)));
     }
 }

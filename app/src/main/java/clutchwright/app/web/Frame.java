@@ -1,6 +1,7 @@
 package clutchwright.app.web;
 
 import clutchwright.app.wording.Formats;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -11,6 +12,9 @@ import java.util.Optional;
 /// @param find what stands in the find box
 /// @param figures how far the figures on the page have come
 /// @param signedIn whether there is something to sign out of
+/// @param house the mark of the collection, by which a phone knows it again; empty where nobody is
+///     in yet
+/// @param today the day on which the page is drawn
 public record Frame(
         String title,
         Optional<Section> section,
@@ -21,7 +25,9 @@ public record Frame(
         Assets assets,
         String find,
         boolean signedIn,
-        Figures.State figures) {
+        Figures.State figures,
+        String house,
+        LocalDate today) {
 
     public Frame {
         sections = List.copyOf(sections);

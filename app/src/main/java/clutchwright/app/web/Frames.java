@@ -19,15 +19,18 @@ final class Frames {
     private final Preferring preferring;
     private final Assets assets;
     private final Figures figures;
+    private final Entering entering;
     private final Supplier<Set<String>> pathsThatExist;
 
     Frames(
             Preferring preferring,
             Figures figures,
+            Entering entering,
             Assets assets,
             Supplier<Set<String>> pathsThatExist) {
         this.preferring = preferring;
         this.figures = figures;
+        this.entering = entering;
         this.assets = assets;
         this.pathsThatExist = pathsThatExist;
     }
@@ -43,7 +46,9 @@ final class Frames {
                 assets,
                 found(request),
                 request.getUserPrincipal() != null,
-                figures.state());
+                figures.state(),
+                SignInPage.PATH.equals(request.getServletPath()) ? "" : entering.house(),
+                entering.today());
     }
 
     private List<Section> sections() {

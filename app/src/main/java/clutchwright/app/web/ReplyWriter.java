@@ -19,6 +19,13 @@ public final class ReplyWriter implements HandlerMethodReturnValueHandler {
 
     static final String FLASH = "flash";
 
+    /// The attribute of a request that holds where its page went.
+    static final String GONE = "clutchwright.gone";
+
+    /// Sent by a phone that sends what it kept while its keeper looks at another page: a sentence
+    /// there about what was done then would surprise.
+    private static final String LATER = "Entry-Later";
+
     private final TemplateEngine templates;
     private final Frames frames;
 
@@ -47,7 +54,17 @@ public final class ReplyWriter implements HandlerMethodReturnValueHandler {
         if (request == null || response == null || !(reply instanceof Reply answer)) {
             throw new IllegalStateException("a page answered nothing to " + web);
         }
-        write(answer, request, response);
+        answer(answer, request, response);
+    }
+
+    /// Writes what a page replied, and marks it as an answer to the entry that it was sent.
+    void answer(Reply reply, HttpServletRequest request, HttpServletResponse response)
+            throws IOException {
+        if (request.getAttribute(EntryFilter.TAKEN) instanceof String key) {
+            response.setHeader(EntryFilter.TAKEN, key);
+            request.setAttribute(GONE, reply);
+        }
+        write(reply, request, response);
     }
 
     /// Writes a reply where no page was reached, as in the filters.
@@ -76,6 +93,7 @@ public final class ReplyWriter implements HandlerMethodReturnValueHandler {
 
     private static void go(Reply.Go go, HttpServletRequest request, HttpServletResponse response) {
         go.flash()
+                .filter(_ -> request.getHeader(LATER) == null)
                 .ifPresent(
                         flash -> {
                             RequestContextUtils.getOutputFlashMap(request).put(FLASH, flash);

@@ -35,7 +35,13 @@ class Security {
                     + " frame-ancestors 'none'; form-action 'self'";
 
     private static final String[] OPEN_TO_ALL = {
-        "/clutchwright.css", "/parts.css", "/clutchwright.js", "/icon.svg", "/fonts/*", "/vendor/*"
+        "/clutchwright.css",
+        "/parts.css",
+        "/clutchwright.js",
+        "/waiting*.js",
+        "/icon.svg",
+        "/fonts/*",
+        "/vendor/*"
     };
 
     @Bean

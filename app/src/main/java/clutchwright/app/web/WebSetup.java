@@ -15,6 +15,7 @@ import org.springframework.core.env.Environment;
 import org.springframework.http.CacheControl;
 import org.springframework.web.method.support.HandlerMethodArgumentResolver;
 import org.springframework.web.method.support.HandlerMethodReturnValueHandler;
+import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
 import org.springframework.web.servlet.config.annotation.ResourceHandlerRegistry;
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 import org.springframework.web.servlet.mvc.method.RequestMappingInfo;
@@ -59,6 +60,9 @@ class WebSetup {
                 "season.css",
                 "settings.css",
                 "today.css",
+                "waiting.js",
+                "waiting-forms.js",
+                "waiting-strip.js",
                 "season.js");
     }
 
@@ -66,9 +70,10 @@ class WebSetup {
     Frames frames(
             Preferring preferring,
             Figures figures,
+            Entering entering,
             Assets assets,
             ObjectProvider<RequestMappingHandlerMapping> mappings) {
-        return new Frames(preferring, figures, assets, () -> paths(mappings));
+        return new Frames(preferring, figures, entering, assets, () -> paths(mappings));
     }
 
     @Bean
@@ -77,8 +82,18 @@ class WebSetup {
     }
 
     @Bean
-    WebMvcConfigurer pages(ReplyWriter replies) {
-        return new Pages(replies);
+    EnteredBefore enteredBefore(Entering entering, ReplyWriter replies) {
+        return new EnteredBefore(entering, replies);
+    }
+
+    @Bean
+    EntryFilter entryFilter(Entering entering, EnteredBefore before) {
+        return new EntryFilter(entering, before);
+    }
+
+    @Bean
+    WebMvcConfigurer pages(ReplyWriter replies, EnteredBefore before) {
+        return new Pages(replies, before);
     }
 
     private static Set<String> paths(ObjectProvider<RequestMappingHandlerMapping> mappings) {
@@ -91,7 +106,12 @@ class WebSetup {
         return paths;
     }
 
-    private record Pages(ReplyWriter replies) implements WebMvcConfigurer {
+    private record Pages(ReplyWriter replies, EnteredBefore before) implements WebMvcConfigurer {
+
+        @Override
+        public void addInterceptors(InterceptorRegistry registry) {
+            registry.addInterceptor(before);
+        }
 
         @Override
         public void addArgumentResolvers(List<HandlerMethodArgumentResolver> resolvers) {

@@ -71,11 +71,11 @@ class AnimalScreenTest extends Browsing {
         weigh("1420");
         weigh("1515");
         page().locator("#prey").fill("Rat, weaner");
-        press("Taken");
-        press("Refused");
-        press("In pieces");
+        tap(page().getByRole(AriaRole.BUTTON, exactly("Taken")));
+        tap(page().getByRole(AriaRole.BUTTON, exactly("Refused")));
+        tap(page().getByRole(AriaRole.BUTTON, exactly("In pieces")));
         page().locator("#note").fill("Some wheezing.");
-        press("Keep the note");
+        tap(page().getByRole(AriaRole.BUTTON, exactly("Keep the note")));
         assertThat(page().locator(".course")).isVisible();
         assertThat(page().locator(".facts")).containsText("1,515 g, today");
         assertThat(page().locator("section:has(#meals)")).containsText("Rat, weaner, refused");
@@ -118,7 +118,7 @@ class AnimalScreenTest extends Browsing {
         open("/collection/" + animal.id());
         page().locator("#weight").fill("900");
         page().locator("#weighedOn").fill(bean(Holding.class).today().plusYears(1).toString());
-        press("Weigh");
+        tap(page().getByRole(AriaRole.BUTTON, exactly("Weigh")));
 
         assertThat(page().locator("#weighedOn-fault")).containsText("still to come");
         assertThat(page().locator("#weight")).hasValue("900");
@@ -151,7 +151,7 @@ class AnimalScreenTest extends Browsing {
 
     private void weigh(String grams) {
         page().locator("#weight").fill(grams);
-        press("Weigh");
+        tap(page().getByRole(AriaRole.BUTTON, exactly("Weigh")));
         assertThat(page().locator(".flash")).containsText("weighed.");
     }
 

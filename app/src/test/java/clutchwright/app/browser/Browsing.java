@@ -8,6 +8,7 @@ import com.deque.html.axecore.results.ResultType;
 import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import com.microsoft.playwright.options.ColorScheme;
@@ -116,7 +117,9 @@ public abstract class Browsing {
         PlaywrightAssertions.setDefaultAssertionTimeout(30_000);
         page.onConsoleMessage(
                 message -> {
-                    if (message.type().equals("error") && !isExpected(message.text())) {
+                    if (message.type().equals("error")
+                            && !isExpected(message.text())
+                            && !expects(message.text())) {
                         complaints.add(page.url() + ": " + message.text());
                     }
                 });
@@ -126,6 +129,15 @@ public abstract class Browsing {
     /// @param path beginning with `/`
     protected void open(String path) {
         page.navigate(address(path));
+    }
+
+    /// Presses a button whose form a script sends, and waits for what comes of it: another page, or
+    /// this one with its faults.
+    protected void tap(Locator button) {
+        page.evaluate("document.querySelector('#main > *').setAttribute('data-tapped', '')");
+        button.click();
+        PlaywrightAssertions.assertThat(page.locator("[data-tapped]")).hasCount(0);
+        page.waitForLoadState();
     }
 
     /// Holds the page to WCAG 2.2 AA and to the width of the window, at the desk and on the phone,
@@ -205,6 +217,11 @@ public abstract class Browsing {
                 + ": "
                 + rule.getHelp()
                 + rule.getNodes().stream().map(node -> "\n  " + node.getHtml()).toList();
+    }
+
+    /// What else the browser may complain of in a test.
+    protected boolean expects(String text) {
+        return false;
     }
 
     /// A page that a test asks for though it is not there, or refuses a form, is logged as well, as

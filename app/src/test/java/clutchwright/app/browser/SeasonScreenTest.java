@@ -288,11 +288,11 @@ class SeasonScreenTest extends Browsing {
         return page().getByRole(AriaRole.LINK, named(tag));
     }
 
-    private static void press(Locator pairing, String button) {
-        pairing.getByRole(
+    private void press(Locator pairing, String button) {
+        tap(
+                pairing.getByRole(
                         AriaRole.BUTTON,
-                        new Locator.GetByRoleOptions().setName(button).setExact(true))
-                .click();
+                        new Locator.GetByRoleOptions().setName(button).setExact(true)));
     }
 
     private static Page.GetByRoleOptions named(String name) {

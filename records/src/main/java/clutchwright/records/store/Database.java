@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.locks.ReentrantLock;
 
@@ -118,6 +119,49 @@ public final class Database implements AutoCloseable {
         } finally {
             writing.unlock();
         }
+    }
+
+    /// Writes as [#write] does, unless something was written under that key before. Whoever arrives
+    /// with a key while another writes under it waits for the other.
+    ///
+    /// Where the work wrote nothing, refused or abandoned, the key is free for another try.
+    public <R> Once<R> writeOnce(Author who, String what, EntryKey key, Work<R> work) {
+        return write(
+                who,
+                what,
+                tx -> {
+                    var keys = tx.entryKeys();
+                    var before = keys.find(key);
+                    if (before.isPresent()) {
+                        return new Once.Before<>(before.get());
+                    }
+                    var result = work.in(tx);
+                    tx.change().ifPresent(change -> keys.keep(key, change, tx.now()));
+                    return new Once.Now<>(result);
+                });
+    }
+
+    /// What was written under a key.
+    public Optional<Entered> entered(EntryKey key) {
+        return read(tx -> tx.entryKeys().find(key));
+    }
+
+    /// Remembers what was answered when something was written under a key; nothing where nothing
+    /// was.
+    public void answered(Author who, EntryKey key, Entered.Answer answer) {
+        boolean _ =
+                write(
+                        who,
+                        "",
+                        tx -> {
+                            tx.entryKeys().answer(key, answer);
+                            return true;
+                        });
+    }
+
+    /// A mark of these records and of no others, the same for as long as they live.
+    public String house() {
+        return read(tx -> tx.entryKeys().house());
     }
 
     /// Grows with every write of this process that was kept.

@@ -19,6 +19,7 @@ public enum Dialect {
                             "number", "integer",
                             "real", "real",
                             "strict", "strict",
+                            "mark", "lower(hex(randomblob(16)))",
                             "sign_numbers",
                                     "delete from sqlite_sequence where name = 'sign_seen';"
                                             + " insert into sqlite_sequence (name, seq)"
@@ -30,6 +31,7 @@ public enum Dialect {
                             "number", "bigint",
                             "real", "double precision",
                             "strict", "",
+                            "mark", "replace(gen_random_uuid()::text, '-', '')",
                             "sign_numbers",
                                     "select setval(pg_get_serial_sequence('sign_seen', 'id'), "
                                             + "greatest(1, "

@@ -231,6 +231,11 @@ public final class Transaction {
         }
     }
 
+    /// What was entered under which key.
+    EntryKeys entryKeys() {
+        return new EntryKeys(prepared);
+    }
+
     boolean isAbandoned() {
         return abandoned;
     }

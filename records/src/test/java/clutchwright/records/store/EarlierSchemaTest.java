@@ -105,5 +105,6 @@ class EarlierSchemaTest {
         // The ninth was taken once: the journal still speaks of it.
         assertThat(building.id()).isGreaterThan(9);
         assertThat(notebook.list(tx -> new Pairings(tx).signs(pairing))).contains(building);
+        assertThat(notebook.database().house()).hasSize(32);
     }
 }

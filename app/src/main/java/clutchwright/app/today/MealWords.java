@@ -1,0 +1,21 @@
+package clutchwright.app.today;
+
+import clutchwright.app.wording.Formats;
+import clutchwright.app.wording.ProblemWords;
+import clutchwright.records.animals.Animal;
+import clutchwright.records.checks.Problem;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/// Why a meal was not written down.
+final class MealWords {
+
+    private MealWords() {}
+
+    static String of(Animal animal, List<Problem> problems, Formats formats) {
+        var words = new ProblemWords(_ -> animal.tag().value(), formats);
+        return problems.stream()
+                .map(problem -> animal.tag() + ": " + words.of(problem))
+                .collect(Collectors.joining(" "));
+    }
+}
