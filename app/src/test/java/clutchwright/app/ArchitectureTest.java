@@ -75,6 +75,7 @@ class ArchitectureTest {
                                             "proofs",
                                             "catalogue",
                                             "books",
+                                            "labels",
                                             "settings")
                                     .map(screen -> "clutchwright.app." + screen)
                                     .anyMatch(type.getPackageName()::equals));
@@ -160,7 +161,24 @@ class ArchitectureTest {
                 .that(resideInAPackage("clutchwright.app..").and(not(OUR_DOOR_TO_THE_WEB)))
                 .should()
                 .dependOnClassesThat()
-                .resideInAnyPackage("org.springframework..", "jakarta..", "org.apache..")
+                .resideInAnyPackage(
+                        "org.springframework..",
+                        "jakarta..",
+                        "org.apache.catalina..",
+                        "org.apache.tomcat..",
+                        "org.apache.coyote..")
+                .check(HOUSE);
+    }
+
+    @Test
+    void there_is_one_door_to_the_printer() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("clutchwright.app.labels..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(
+                        "org.apache.pdfbox..", "org.apache.fontbox..", "com.google.zxing..")
                 .check(HOUSE);
     }
 

@@ -5,6 +5,8 @@ import clutchwright.app.web.Form;
 import clutchwright.app.web.Section;
 import clutchwright.app.web.View;
 import clutchwright.records.animals.Query.Sort;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 
@@ -88,6 +90,11 @@ public record CollectionView(
     /// The filters alone, as the end of an address.
     public String filters() {
         return asked().filters();
+    }
+
+    /// Where labels of all that is listed are printed, on this page and the others.
+    public String labels() {
+        return "/labels?of=" + URLEncoder.encode("filter" + filters(), StandardCharsets.UTF_8);
     }
 
     public boolean isFiltered() {

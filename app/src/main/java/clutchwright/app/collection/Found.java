@@ -36,6 +36,19 @@ record Found(List<Animal> animals, Map<TubId, Address> places, int total, int he
         };
     }
 
+    /// All of the pages; genes that cannot be read let everybody through, as in the list.
+    static List<AnimalId> all(Holding holding, Asked asked) {
+        if (!asked.gene().isEmpty()
+                && GenesSought.read(holding, asked.gene(), asked.how())
+                        instanceof GenesSought.Result.Understood(var sought)) {
+            var knowledge = holding.knowledge();
+            return holding.database().read(tx -> new Animals(tx).ids(asked.query())).stream()
+                    .filter(id -> sought.areMetBy(knowledge, id))
+                    .toList();
+        }
+        return holding.database().read(tx -> new Animals(tx).ids(asked.query()));
+    }
+
     Optional<Address> place(Animal animal) {
         return animal.place().flatMap(tub -> Optional.ofNullable(places.get(tub)));
     }

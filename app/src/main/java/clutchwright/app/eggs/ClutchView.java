@@ -66,6 +66,11 @@ public record ClutchView(
         return eggs.stream().anyMatch(EggLine::isWaiting);
     }
 
+    /// Whether a waiting egg stands in a box.
+    public boolean anyBoxed() {
+        return eggs.stream().anyMatch(egg -> egg.isWaiting() && egg.box().isPresent());
+    }
+
     public boolean anyToMark() {
         return eggs.stream().anyMatch(EggLine::canBeMarked);
     }

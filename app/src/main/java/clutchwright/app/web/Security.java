@@ -105,7 +105,10 @@ class Security {
                                         .successHandler(
                                                 (request, response, who) -> {
                                                     limit.succeeded(request.getRemoteAddr());
-                                                    replies.write(Reply.go("/"), request, response);
+                                                    replies.write(
+                                                            Reply.go(SignInPage.next(request)),
+                                                            request,
+                                                            response);
                                                 })
                                         .failureHandler(
                                                 (request, response, failure) -> {
@@ -113,7 +116,8 @@ class Security {
                                                     replies.write(
                                                             refusal(
                                                                     HttpStatus.UNAUTHORIZED,
-                                                                    "That is not the password."),
+                                                                    "That is not the password.",
+                                                                    request),
                                                             request,
                                                             response);
                                                 }))
@@ -124,7 +128,9 @@ class Security {
                                                 (request, response, why) ->
                                                         replies.write(
                                                                 password.isSet()
-                                                                        ? Reply.go(SignInPage.PATH)
+                                                                        ? Reply.go(
+                                                                                SignInPage.pathFor(
+                                                                                        request))
                                                                         : onlyHere(),
                                                                 request,
                                                                 response))
@@ -164,8 +170,8 @@ class Security {
         return new Reply.Show(HttpStatus.FORBIDDEN, Notice.onlyHere());
     }
 
-    private static Reply refusal(HttpStatus status, String trouble) {
-        return new Reply.Show(status, new SignInView(trouble));
+    private static Reply refusal(HttpStatus status, String trouble, HttpServletRequest request) {
+        return new Reply.Show(status, new SignInView(trouble, SignInPage.next(request)));
     }
 
     /// Turns away an address that has guessed too often, before the password is even looked at.
@@ -193,7 +199,7 @@ class Security {
             if (wait.isPresent()) {
                 response.setHeader("Retry-After", Long.toString(wait.get().toSeconds() + 1));
                 replies.write(
-                        refusal(HttpStatus.TOO_MANY_REQUESTS, tooOften(wait.get())),
+                        refusal(HttpStatus.TOO_MANY_REQUESTS, tooOften(wait.get()), request),
                         request,
                         response);
             } else {

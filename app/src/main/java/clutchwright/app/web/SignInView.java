@@ -3,7 +3,8 @@ package clutchwright.app.web;
 /// The page that asks other devices for the password.
 ///
 /// @param trouble why the last try failed; empty before the first
-public record SignInView(String trouble) implements View {
+/// @param next where to go once signed in
+public record SignInView(String trouble, String next) implements View {
 
     @Override
     public String template() {

@@ -56,6 +56,7 @@ class WebSetup {
                 "eggs.css",
                 "eggs.js",
                 "icon.svg",
+                "labels.css",
                 "vendor/htmx-2.0.10.min.js",
                 "season.css",
                 "settings.css",

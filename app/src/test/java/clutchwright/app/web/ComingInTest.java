@@ -70,7 +70,7 @@ class ComingInTest {
 
         var sent = elsewhere("/settings");
         assertThat(sent.statusCode()).isEqualTo(303);
-        assertThat(sent.headers().firstValue("Location")).hasValue("/sign-in");
+        assertThat(sent.headers().firstValue("Location")).hasValue("/sign-in?next=%2Fsettings");
 
         assertThat(signIn("guessed wrongly").statusCode()).isEqualTo(401);
         assertThat(elsewhere("/settings").statusCode()).isEqualTo(303);
@@ -80,6 +80,33 @@ class ComingInTest {
         var cookie = String.join("; ", signedIn.headers().allValues("Set-Cookie"));
         assertThat(cookie).contains("clutchwright=", "HttpOnly", "SameSite=Lax");
         assertThat(elsewhere("/settings").statusCode()).isEqualTo(200);
+    }
+
+    @Test
+    void who_scans_a_label_comes_to_it_after_signing_in() throws Exception {
+        running.context().getBean(OwnerPassword.class).set(PASSWORD);
+
+        var sent = elsewhere("/a/12");
+        var asked = sent.headers().firstValue("Location").orElseThrow();
+        assertThat(asked).isEqualTo("/sign-in?next=%2Fa%2F12");
+
+        assertThat(signIn(asked, "guessed wrongly").body()).contains("value=\"/a/12\"");
+        assertThat(signIn(asked, PASSWORD).headers().firstValue("Location")).hasValue("/a/12");
+    }
+
+    @Test
+    void a_link_that_was_made_up_leads_to_no_other_site() throws Exception {
+        running.context().getBean(OwnerPassword.class).set(PASSWORD);
+        for (var elsewhere :
+                List.of(
+                        "//evil.example/",
+                        "/\\evil.example/",
+                        "https://evil.example/",
+                        "/a\r\nSet-Cookie: x=y",
+                        "/sign-in?next=/a/1")) {
+            var answer = signIn("/sign-in?next=" + encoded(elsewhere), PASSWORD);
+            assertThat(answer.headers().firstValue("Location")).as(elsewhere).hasValue("/");
+        }
     }
 
     @Test
@@ -143,7 +170,13 @@ class ComingInTest {
     }
 
     private HttpResponse<String> signIn(String password) throws Exception {
-        var page = elsewhere("/sign-in").body();
+        return signIn("/sign-in", password);
+    }
+
+    private HttpResponse<String> signIn(String asked, String password) throws Exception {
+        var page = elsewhere(asked).body();
+        var next = Pattern.compile("name=\"next\" value=\"([^\"]*)\"").matcher(page);
+        assertThat(next.find()).isTrue();
         var token = Pattern.compile("name=\"_csrf\" value=\"([^\"]+)\"").matcher(page);
         assertThat(token.find()).isTrue();
         return client.send(
@@ -154,6 +187,8 @@ class ComingInTest {
                                 HttpRequest.BodyPublishers.ofString(
                                         "who=owner&password="
                                                 + encoded(password)
+                                                + "&next="
+                                                + encoded(next.group(1))
                                                 + "&_csrf="
                                                 + encoded(token.group(1))))
                         .build(),
