@@ -71,6 +71,7 @@ class ArchitectureTest {
                                             "collection",
                                             "season",
                                             "eggs",
+                                            "incubators",
                                             "projects",
                                             "proofs",
                                             "catalogue",
@@ -160,13 +161,14 @@ class ArchitectureTest {
         noClasses()
                 .that(resideInAPackage("clutchwright.app..").and(not(OUR_DOOR_TO_THE_WEB)))
                 .should()
-                .dependOnClassesThat()
-                .resideInAnyPackage(
-                        "org.springframework..",
-                        "jakarta..",
-                        "org.apache.catalina..",
-                        "org.apache.tomcat..",
-                        "org.apache.coyote..")
+                .dependOnClassesThat(
+                        JavaClass.Predicates.resideInAnyPackage(
+                                        "org.springframework..",
+                                        "jakarta..",
+                                        "org.apache.catalina..",
+                                        "org.apache.tomcat..",
+                                        "org.apache.coyote..")
+                                .and(not(resideInAPackage("jakarta.mail.."))))
                 .check(HOUSE);
     }
 
@@ -179,6 +181,17 @@ class ArchitectureTest {
                 .dependOnClassesThat()
                 .resideInAnyPackage(
                         "org.apache.pdfbox..", "org.apache.fontbox..", "com.google.zxing..")
+                .check(HOUSE);
+    }
+
+    @Test
+    void there_is_one_door_to_brokers_and_mail_servers() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("clutchwright.app.loggers..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("jakarta.mail..", "org.eclipse..")
                 .check(HOUSE);
     }
 

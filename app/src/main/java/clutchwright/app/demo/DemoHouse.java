@@ -78,6 +78,7 @@ public final class DemoHouse {
                 NARRATOR,
                 "Millrace: tubs, meals and weights",
                 tx -> new HouseKeeping(tx, random, today).of(kept));
+        database.write(NARRATOR, "Millrace: the incubator", tx -> new WarmCabinet(tx).fill());
     }
 
     private Resident found(Transaction tx, Founders.Founder founder) {

@@ -40,6 +40,14 @@ record ClutchReading(Clutch clutch, List<Box> boxes) {
                 incubation(holding),
                 Expected.of(holding, clutch).map(Expected::cautions).orElse(List.of()),
                 HoldBack.of(holding.knowledge(), clutch),
+                holding.database()
+                        .read(
+                                tx ->
+                                        FeltSoFar.of(
+                                                tx,
+                                                clutch,
+                                                boxes,
+                                                holding.database().clock().getZone())),
                 form);
     }
 

@@ -16,6 +16,7 @@ import java.util.Optional;
 /// @param boxes all there are, to complete from
 /// @param cautions of the parents and of what can hatch
 /// @param holdBacks what keeping several of its hatchlings is worth, gene by gene
+/// @param felt  what the eggs felt, where a sensor says so
 /// @param form  of what is to be done with the eggs that are ticked
 public record ClutchView(
         Clutch clutch,
@@ -25,6 +26,7 @@ public record ClutchView(
         Incubation incubation,
         List<Caution> cautions,
         List<HoldBack> holdBacks,
+        Optional<FeltSoFar> felt,
         Form form)
         implements View {
 
@@ -55,7 +57,7 @@ public record ClutchView(
     }
 
     public ExpectedHatch expectedHatch(Formats formats) {
-        return ExpectedHatch.of(clutch.laid(), incubation.today(), anyHatchling(), formats);
+        return ExpectedHatch.of(clutch.laid(), incubation.today(), anyHatchling(), felt, formats);
     }
 
     public EggGlyphs glyphs() {

@@ -10,8 +10,9 @@ import clutchwright.engine.incubation.HatchForecast;
 import clutchwright.engine.incubation.HatchModel;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Optional;
 
-/// When a clutch pips, where no logger says how warm it is.
+/// When a clutch pips: by what a sensor says of its warmth, else as if it were usual.
 ///
 /// @param words in one sentence
 /// @param basis what it rests on
@@ -24,11 +25,15 @@ public record ExpectedHatch(String words, String basis, Markup strip) {
     private static final double OVER = 0.999;
 
     /// @param hatched whether any has pipped
-    static ExpectedHatch of(LocalDate laid, LocalDate today, boolean hatched, Formats formats) {
-        var unread = Math.log(DevelopmentRate.Q10) / 10 * UNREAD_KELVIN;
-        var forecast =
-                new HatchModel(DevelopmentRate.standard(), Math.hypot(HatchModel.SPREAD, unread))
-                        .constant(DevelopmentRate.REFERENCE);
+    /// @param felt what the eggs felt, where a sensor says so
+    @SuppressWarnings("OptionalUsedAsFieldOrParameterType")
+    static ExpectedHatch of(
+            LocalDate laid,
+            LocalDate today,
+            boolean hatched,
+            Optional<FeltSoFar> felt,
+            Formats formats) {
+        var forecast = felt.map(ExpectedHatch::after).orElseGet(ExpectedHatch::unread);
         double day = ChronoUnit.DAYS.between(laid, today);
         if (!hatched && forecast.by(day) < OVER) {
             forecast = forecast.notBy(day);
@@ -40,7 +45,32 @@ public record ExpectedHatch(String words, String basis, Markup strip) {
                         date(laid, forecast.quantile(0.95)),
                         formats);
         return new ExpectedHatch(
-                words, HatchWords.withoutLogger(formats), strip(laid, today, forecast, words));
+                words,
+                felt.map(
+                                found ->
+                                        HatchWords.bySensor(
+                                                found.sensor(),
+                                                found.amongEggs(),
+                                                found.development(),
+                                                formats))
+                        .orElseGet(() -> HatchWords.withoutLogger(formats)),
+                strip(laid, today, forecast, words));
+    }
+
+    private static HatchForecast unread() {
+        var unread = Math.log(DevelopmentRate.Q10) / 10 * UNREAD_KELVIN;
+        return new HatchModel(DevelopmentRate.standard(), Math.hypot(HatchModel.SPREAD, unread))
+                .constant(DevelopmentRate.REFERENCE);
+    }
+
+    /// It goes on as it was on average, once a day of it is known.
+    private static HatchForecast after(FeltSoFar felt) {
+        var development = felt.development();
+        return HatchModel.STANDARD.after(
+                development,
+                development.lastDay() >= 1
+                        ? development.reached() / development.lastDay()
+                        : DevelopmentRate.standard().perDay(DevelopmentRate.REFERENCE));
     }
 
     private static Markup strip(

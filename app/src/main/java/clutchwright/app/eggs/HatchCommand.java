@@ -2,7 +2,8 @@ package clutchwright.app.eggs;
 
 import clutchwright.app.cli.Exit;
 import clutchwright.app.cli.Terminal;
-import clutchwright.app.eggs.TemperatureLog.Scale;
+import clutchwright.app.loggers.TemperatureLog;
+import clutchwright.app.loggers.TemperatureLog.Scale;
 import clutchwright.app.wording.HatchWords;
 import clutchwright.engine.incubation.Celsius;
 import clutchwright.engine.incubation.Development;

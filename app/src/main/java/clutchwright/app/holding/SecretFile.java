@@ -9,9 +9,9 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Optional;
 
 /// One line of text that only the owner of the account may read.
-record SecretFile(Path path) {
+public record SecretFile(Path path) {
 
-    Optional<String> find() {
+    public Optional<String> find() {
         try {
             return Files.exists(path)
                     ? Optional.of(Files.readString(path).strip()).filter(text -> !text.isEmpty())
@@ -22,7 +22,7 @@ record SecretFile(Path path) {
     }
 
     /// Keeps the text, the old one or the new one whole whatever happens in between.
-    void keep(String text) {
+    public void keep(String text) {
         try {
             var next = path.resolveSibling(path.getFileName() + ".next");
             Files.deleteIfExists(next);
@@ -38,7 +38,7 @@ record SecretFile(Path path) {
         }
     }
 
-    void remove() {
+    public void remove() {
         try {
             Files.deleteIfExists(path);
         } catch (IOException e) {

@@ -29,11 +29,12 @@ public record Due(
     static final Comparator<Due> ORDER =
             Comparator.comparing(Due::grave)
                     .reversed()
-                    .thenComparing(due -> due.when() == When.NOW ? due.kind() : Kind.HATCHING)
+                    .thenComparing(due -> due.when() == When.NOW ? due.kind() : Kind.WARMTH)
                     .thenComparing(Due::from);
 
     /// What there is to do, the most pressing first.
     public enum Kind {
+        WARMTH,
         HATCHING,
         LAYING,
         NAMING,

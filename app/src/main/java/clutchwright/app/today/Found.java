@@ -1,5 +1,6 @@
 package clutchwright.app.today;
 
+import clutchwright.app.loggers.Watched;
 import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.records.LayOutlook;
 import clutchwright.records.animals.Animal;
@@ -30,6 +31,7 @@ import java.util.Map;
 /// @param signs of those seasons
 /// @param expected females that are to lay
 /// @param racks that somebody lives in, and how many
+/// @param sensors all of them, with what they call for
 /// @param hungry some of them, longest first
 /// @param animals that any of these speak of
 record Found(
@@ -41,6 +43,7 @@ record Found(
         Map<AnimalId, LayOutlook.Expected> expected,
         List<InRack> racks,
         List<Happening.Meal> hungry,
+        List<Watched> sensors,
         int countHungry,
         int unsexed,
         Map<AnimalId, Animal> animals) {
@@ -83,6 +86,7 @@ record Found(
                 LayOutlook.now(tx),
                 racks(tx),
                 hungry,
+                Watched.all(tx),
                 husbandry.countHungry(hunger),
                 new Animals(tx).countUnsexed(today.minusDays(RulesOfThumb.SEXING_DAYS)),
                 animals);
@@ -122,6 +126,6 @@ record Found(
     }
 
     boolean isEmpty() {
-        return counts.isEmpty();
+        return counts.isEmpty() && sensors.isEmpty();
     }
 }

@@ -42,7 +42,11 @@ public class TodayPage {
     public Reply show(Form query) {
         var most = query.text("meals").equals("all") ? MANY_MEALS : FEW_MEALS;
         var found = holding.database().read(tx -> Found.read(tx, holding.today(), most));
-        return Reply.show(TodayView.of(found, new Formats(preferring.preferences())));
+        return Reply.show(
+                TodayView.of(
+                        found,
+                        new Formats(preferring.preferences()),
+                        holding.database().clock().getZone()));
     }
 
     /// A meal that was offered, with one tap: today, or on the day on which the phone kept the tap.

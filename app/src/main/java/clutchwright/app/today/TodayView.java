@@ -7,6 +7,7 @@ import clutchwright.app.wording.Formats;
 import clutchwright.records.animals.Status;
 import clutchwright.records.clutches.Clutch;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -39,8 +40,9 @@ public record TodayView(
     /// @param animals how many live in it
     public record Rack(long id, String name, int animals) {}
 
-    static TodayView of(Found found, Formats formats) {
+    static TodayView of(Found found, Formats formats, ZoneId zone) {
         var due = new ArrayList<Due>();
+        due.addAll(new DueWarmth(found, formats, zone).all());
         due.addAll(new DueClutches(found, formats).all());
         due.addAll(new DuePairings(found, formats).all());
         due.removeIf(each -> each.from().isAfter(found.today().plusDays(RulesOfThumb.HORIZON)));

@@ -29,6 +29,9 @@ final class FieldWords {
             case LOST -> "the day the egg was found lost";
             case PIPPED -> "the day of pipping";
             case BOX -> "the box";
+            case INCUBATOR -> "the incubator";
+            case SENSOR -> "the sensor";
+            case TOPIC -> "the topic";
             case WEIGHED -> "the day of weighing";
             case GRAMS -> "the weight";
             case FED -> "the day of the meal";
@@ -62,6 +65,8 @@ final class FieldWords {
             case "clutch" -> formats.count(count, "clutch", "clutches");
             case "hatchling" -> formats.count(count, "hatchling", "hatchlings");
             case "egg" -> formats.count(count, "egg", "eggs");
+            case "sensor" -> formats.count(count, "sensor", "sensors");
+            case "box" -> formats.count(count, "box", "boxes");
             case "rack" -> formats.count(count, "rack", "racks");
             case "tub" -> formats.count(count, "tub", "tubs");
             default -> formats.count(count, "animal", "animals");

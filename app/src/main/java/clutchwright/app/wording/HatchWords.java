@@ -58,6 +58,21 @@ public final class HatchWords {
                 .formatted(formats.warmth(DevelopmentRate.REFERENCE.degrees()));
     }
 
+    /// On what a forecast by a sensor rests.
+    public static String bySensor(
+            String sensor, boolean amongEggs, Development felt, Formats formats) {
+        return "By what %s said of the first %s: %s %% of the way to pipping; it is taken to go on as on average.%s %s"
+                .formatted(
+                        sensor,
+                        formats.count(Math.round(felt.lastDay()), "day", "days"),
+                        formats.decimals(100 * felt.reached(), 1),
+                        amongEggs
+                                ? " Days to hatching are known by what incubators are set to, and eggs are warmer than that: expect it a day or two later."
+                                : "",
+                        String.join(" ", notes(felt)))
+                .strip();
+    }
+
     /// What makes a forecast less certain.
     public static List<String> notes(Development felt) {
         var notes = new ArrayList<String>();

@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
 /// thousand times.
 final class Prepared implements AutoCloseable {
 
+    private static final int BATCH = 1_000;
+
     private final Connection connection;
     private final Map<String, PreparedStatement> idle = new HashMap<>();
 
@@ -56,6 +58,25 @@ final class Prepared implements AutoCloseable {
 
     void update(String sql, List<? extends @Nullable Object> parameters) {
         int _ = run(sql, parameters, PreparedStatement::executeUpdate);
+    }
+
+    /// One statement for many rows of parameters.
+    void all(String sql, List<List<Object>> rows) {
+        try (var statement = connection.prepareStatement(sql)) {
+            int held = 0;
+            for (var row : rows) {
+                for (int i = 0; i < row.size(); i++) {
+                    statement.setObject(i + 1, row.get(i));
+                }
+                statement.addBatch();
+                if (++held % BATCH == 0) {
+                    statement.executeBatch();
+                }
+            }
+            statement.executeBatch();
+        } catch (SQLException e) {
+            throw new StoreFailure("the database did not accept: " + sql, e);
+        }
     }
 
     @Override

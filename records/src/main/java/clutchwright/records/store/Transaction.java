@@ -98,6 +98,14 @@ public final class Transaction {
         return insert(table, columns, parameters);
     }
 
+    /// Adds many rows of what instruments said, which is no deed of a person: in no journal.
+    ///
+    /// @param rows the parameters of each
+    public void log(String sql, List<List<Object>> rows) {
+        author();
+        prepared.all(sql, rows);
+    }
+
     /// Changes a row if it still is of that version. Where every column already holds its value,
     /// nothing is written.
     ///

@@ -1,6 +1,6 @@
-package clutchwright.app.eggs;
+package clutchwright.app.loggers;
 
-import clutchwright.app.eggs.TemperatureLog.Line;
+import clutchwright.app.loggers.TemperatureLog.Line;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;

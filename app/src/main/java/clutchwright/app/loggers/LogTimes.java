@@ -1,4 +1,4 @@
-package clutchwright.app.eggs;
+package clutchwright.app.loggers;
 
 import java.time.DateTimeException;
 import java.time.LocalDateTime;
@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 
 /// Reads the time of a reading as loggers write it.
-final class LogTimes {
+public final class LogTimes {
 
     static final String EXPECTED =
             "a time such as 2024-05-01 14:30, 2024-05-01T14:30:00+02:00 or 01.05.2024 14:30";

@@ -1,4 +1,4 @@
-package clutchwright.app.eggs;
+package clutchwright.app.loggers;
 
 import clutchwright.app.wording.FileWords;
 import clutchwright.app.wording.Formats;
@@ -20,7 +20,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 
 /// The readings of a logger's file, from the day on which eggs were laid; or why it cannot be read.
-sealed interface TemperatureLog {
+public sealed interface TemperatureLog {
 
     Set<String> TIMES = Set.of("time", "timestamp", "datetime", "date time", "date/time");
     Set<String> TEMPERATURES = Set.of("temperature", "temp", "celsius", "fahrenheit");
@@ -85,7 +85,17 @@ sealed interface TemperatureLog {
         }
         var wrongScale = LogValues.wrongScale(lines, scale);
         if (wrongScale.isPresent()) {
-            return new Refused(List.of(wrongScale.get()));
+            return new Refused(
+                    List.of(
+                            scale == Scale.CELSIUS
+                                    ? "line %d: temperatures about %s look like °F, not °C; say --clock fahrenheit if they are."
+                                            .formatted(
+                                                    lines.getFirst().row(),
+                                                    wrongScale.getAsDouble())
+                                    : "line %d: temperatures about %s look like °C, not °F; say --clock celsius if they are."
+                                            .formatted(
+                                                    lines.getFirst().row(),
+                                                    wrongScale.getAsDouble())));
         }
         var sound = LogValues.plausible(lines, scale, notes);
         return switch (LogOrder.of(sound, notes)) {

@@ -1,11 +1,10 @@
-package clutchwright.app.eggs;
+package clutchwright.app.loggers;
 
-import clutchwright.app.eggs.TemperatureLog.Line;
-import clutchwright.app.eggs.TemperatureLog.Scale;
+import clutchwright.app.loggers.TemperatureLog.Line;
+import clutchwright.app.loggers.TemperatureLog.Scale;
 import clutchwright.engine.incubation.Celsius;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -50,8 +49,8 @@ final class LogValues {
         };
     }
 
-    /// That the values are those of the other scale, seen by the middle one.
-    static Optional<String> wrongScale(List<Line> lines, Scale scale) {
+    /// The middle value, where it looks like one of the other scale.
+    static OptionalDouble wrongScale(List<Line> lines, Scale scale) {
         var middle =
                 lines.stream()
                         .mapToDouble(Line::value)
@@ -59,17 +58,11 @@ final class LogValues {
                         .skip(lines.size() / 2)
                         .findFirst()
                         .orElseThrow();
-        if (scale == Scale.CELSIUS && middle >= LEAST_LIKE_FAHRENHEIT) {
-            return Optional.of(
-                    "line %d: temperatures about %s look like °F, not °C; say --clock fahrenheit if they are."
-                            .formatted(lines.getFirst().row(), middle));
-        }
-        if (scale == Scale.FAHRENHEIT && middle <= MOST_LIKE_CELSIUS) {
-            return Optional.of(
-                    "line %d: temperatures about %s look like °C, not °F; say --clock celsius if they are."
-                            .formatted(lines.getFirst().row(), middle));
-        }
-        return Optional.empty();
+        var wrong =
+                scale == Scale.CELSIUS
+                        ? middle >= LEAST_LIKE_FAHRENHEIT
+                        : middle <= MOST_LIKE_CELSIUS;
+        return wrong ? OptionalDouble.of(middle) : OptionalDouble.empty();
     }
 
     static List<Line> plausible(List<Line> lines, Scale scale, List<String> notes) {

@@ -1,0 +1,4 @@
+package clutchwright.records.incubators;
+
+/// An incubator.
+public record IncubatorId(long value) {}
