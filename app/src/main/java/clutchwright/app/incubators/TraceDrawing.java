@@ -8,12 +8,16 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 
 /// What a sensor said over some days: its mean as a line, lowest to highest as a band, over what is
 /// common practice for eggs. A stretch without a reading stays empty.
 final class TraceDrawing {
 
+    private static final DateTimeFormatter DAY =
+            DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
     private static final double WIDTH = 640;
     private static final double HEIGHT = 220;
     private static final double LEFT = 62;
@@ -138,8 +142,8 @@ final class TraceDrawing {
                     at, at, HEIGHT - BOTTOM, HEIGHT - BOTTOM + 5);
             if (at > LEFT + 20 && at < WIDTH - RIGHT - 20) {
                 svg.raw(
-                        "<text class=\"soft\" x=\"%.1f\" y=\"%.1f\" text-anchor=\"middle\">%d/%d</text>",
-                        at, HEIGHT - 8, day.getDayOfMonth(), day.getMonthValue());
+                        "<text class=\"soft\" x=\"%.1f\" y=\"%.1f\" text-anchor=\"middle\">%s</text>",
+                        at, HEIGHT - 8, DAY.format(day));
             }
             day = day.plusDays(step);
         }

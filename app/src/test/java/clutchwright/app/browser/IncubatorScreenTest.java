@@ -4,6 +4,8 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clutchwright.app.holding.Holding;
+import clutchwright.app.loggers.Broker;
+import clutchwright.app.loggers.MailServer;
 import clutchwright.engine.genetics.Sex;
 import clutchwright.records.clutches.Boxes;
 import clutchwright.records.clutches.Egg;
@@ -90,6 +92,27 @@ class IncubatorScreenTest extends Browsing {
         Optional<Reading> none =
                 holding().database().read(tx -> new Readings(tx).latest(sensor.id()));
         assertThat(none).isEmpty();
+    }
+
+    @Test
+    void a_broker_and_a_mail_server_that_cannot_be_are_refused_and_nothing_is_kept() {
+        open("/eggs/incubators/wires");
+        assertThat(page().getByText("Nothing is fetched")).isVisible();
+        page().getByLabel("Broker (MQTT)").fill("my broker");
+        page().getByRole(AriaRole.BUTTON, named("Save the broker")).click();
+        assertThat(page().locator("#address-fault")).containsText("tcp:// or ssl://");
+
+        page().getByLabel("Server (SMTP)").fill("127.0.0.1");
+        page().getByLabel("Port").fill("1");
+        page().getByLabel("The way there").selectOption("OPEN");
+        page().getByLabel("From").fill("house@example.org");
+        page().locator("#to").fill("keeper@example.org");
+        page().getByRole(AriaRole.BUTTON, named("Send a trial mail and save")).click();
+        assertThat(page().locator("#host-fault")).containsText("Nothing was saved");
+        inspect("wires-faulty");
+
+        assertThat(holding().database().read(MailServer::find).isPresent()).isFalse();
+        assertThat(holding().database().read(Broker::find).isPresent()).isFalse();
     }
 
     @Test
