@@ -152,27 +152,22 @@ record Stock(Holding holding, Selecting selecting, Formats formats, String addre
         }
         var lines = new ArrayList<String>();
         for (var clutch : clutches) {
-            var number = clutches.size() == 1 ? "" : clutch.number() + ": ";
+            if (clutches.size() > 1) {
+                lines.add("Clutch " + clutch.number());
+            }
+            lines.add("laid " + formats.date(clutch.laid()));
+            lines.add("pips about " + formats.dayOfYear(new PipDay(clutch.laid()).expected()));
             lines.add(
-                    number
-                            + "laid %s, pips about %s"
-                                    .formatted(
-                                            formats.date(clutch.laid()),
-                                            formats.dayOfYear(
-                                                    new PipDay(clutch.laid()).expected())));
-            lines.add(
-                    number
-                            + formats.count(eggsIn(box.id(), clutch), "egg", "eggs")
+                    formats.count(eggsIn(box.id(), clutch), "egg", "eggs")
                             + " of "
                             + tag(tx, clutch.dam()));
         }
         return Optional.of(
                 new Label(
                         address + "/b/" + box.id().value(),
-                        "Clutch "
-                                + clutches.stream()
-                                        .map(clutch -> clutch.number().toString())
-                                        .collect(Collectors.joining(", ")),
+                        clutches.stream()
+                                .map(clutch -> clutch.number().toString())
+                                .collect(Collectors.joining(", ")),
                         "Box " + box.label(),
                         lines));
     }

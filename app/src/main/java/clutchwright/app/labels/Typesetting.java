@@ -14,6 +14,7 @@ record Typesetting(TypeCase type, double width, double height) {
     private static final double ASCENT = 0.93;
     private static final double SMALLEST = 0.4;
     private static final double STEP = 0.05;
+    private static final double RATHER_SMALLER = 0.72;
     private static final String CUT = "…";
 
     /// @param size in points, if there is room
@@ -96,15 +97,17 @@ record Typesetting(TypeCase type, double width, double height) {
         return new Page(lines, cut);
     }
 
-    /// A text of one line, and a long word, shrink further before they are broken.
+    /// Rather a little smaller than over two lines; a long word shrinks before it is broken.
     private double size(Paragraph paragraph, double scale) {
         var size = Math.max(paragraph.least(), paragraph.size() * scale);
         var face = type.face(paragraph.strong());
+        var inOneLine = width / face.width(paragraph.text(), 1);
+        if (inOneLine >= Math.max(paragraph.least(), size * RATHER_SMALLER)) {
+            return Math.min(size, inOneLine);
+        }
         var widest =
-                paragraph.mostLines() == 1
-                        ? face.width(paragraph.text(), 1)
-                        : widestWord(face, paragraph.text());
-        return widest * size <= width ? size : Math.max(paragraph.least(), width / widest);
+                paragraph.mostLines() == 1 ? inOneLine : width / widestWord(face, paragraph.text());
+        return Math.min(size, Math.max(paragraph.least(), widest));
     }
 
     private static double widestWord(Typeface face, String text) {

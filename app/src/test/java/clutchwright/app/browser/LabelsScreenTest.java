@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import clutchwright.app.holding.Holding;
 import clutchwright.app.holding.Written;
+import clutchwright.app.wording.Formats;
+import clutchwright.app.wording.Preferences;
 import clutchwright.engine.genetics.Sex;
 import clutchwright.records.animals.Animal;
 import clutchwright.records.clutches.Boxes;
@@ -33,6 +35,7 @@ import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -134,7 +137,14 @@ class LabelsScreenTest extends Browsing {
         open("/eggs/" + young.id().value());
         page().locator("#main").getByRole(AriaRole.LINK, named("Box labels")).click();
         assertThat(page().getByRole(AriaRole.STATUS)).hasText("1 label on 1 sheet.");
-        var codes = scanned(downloaded());
+        var pdf = downloaded();
+        // Laid twelve days ago, it pips 57 days after laying at 31.7 °C.
+        var formats = new Formats(Preferences.FIRST);
+        assertThat(text(pdf))
+                .contains(young.number().toString(), "Box BX1", "4 eggs of LB-31")
+                .contains("laid " + formats.date(young.laid()))
+                .contains("pips about " + formats.dayOfYear(young.laid().plusDays(57)));
+        var codes = scanned(pdf);
         assertThat(codes).hasSize(1);
         assertThat(codes.getFirst()).startsWith("http://192.168.178.20:8420/b/");
 
@@ -206,6 +216,12 @@ class LabelsScreenTest extends Browsing {
         var download = page().waitForDownload(() -> press("Download the PDF"));
         assertThat(download.suggestedFilename()).isEqualTo("labels.pdf");
         return Files.readAllBytes(download.path());
+    }
+
+    private static String text(byte[] pdf) throws Exception {
+        try (var document = Loader.loadPDF(pdf)) {
+            return new PDFTextStripper().getText(document);
+        }
     }
 
     /// What a phone reads that is held over each label of the first sheet.
