@@ -6,6 +6,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
+import java.time.format.ResolverStyle;
 import java.time.temporal.ChronoField;
 import java.util.List;
 import java.util.Optional;
@@ -28,7 +29,8 @@ public final class LogTimes {
                     .appendLiteral(' ')
                     .optionalEnd()
                     .appendOffset("+HH:mm", "Z")
-                    .toFormatter();
+                    .toFormatter()
+                    .withResolverStyle(ResolverStyle.STRICT);
 
     private LogTimes() {}
 
@@ -66,6 +68,7 @@ public final class LogTimes {
                 .appendFraction(ChronoField.NANO_OF_SECOND, 1, 9, true)
                 .optionalEnd()
                 .optionalEnd()
-                .toFormatter();
+                .toFormatter()
+                .withResolverStyle(ResolverStyle.STRICT);
     }
 }
