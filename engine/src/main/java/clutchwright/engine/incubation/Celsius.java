@@ -18,6 +18,21 @@ public record Celsius(double degrees) implements Comparable<Celsius> {
         return new Celsius((fahrenheit - 32) / 1.8);
     }
 
+    /// A temperature that is given in both scales, as in "30 °C (86 °F)".
+    ///
+    /// @throws IllegalArgumentException if the two are farther apart than rounding each to a whole
+    ///     degree can bring them
+    public static Celsius ofBoth(double celsius, double fahrenheit) {
+        var here = new Celsius(celsius);
+        var there = ofFahrenheit(fahrenheit);
+        if (Math.abs(here.degrees() - there.degrees()) > 0.5 + 0.5 / 1.8) {
+            throw new IllegalArgumentException(
+                    "%.4g °C is %.4g °F, and %.4g °F is %.4g °C"
+                            .formatted(celsius, here.fahrenheit(), fahrenheit, there.degrees()));
+        }
+        return here;
+    }
+
     public double fahrenheit() {
         return degrees * 1.8 + 32;
     }

@@ -22,7 +22,7 @@ public sealed interface DevelopmentRate {
         return new Exponential(REFERENCE_DAYS, Q10);
     }
 
-    /// @return share a day, above zero
+    /// @return share a day, above zero; zero only where [DegreeDays] has no development
     double perDay(Celsius egg);
 
     /// Days from laying to hatching at a constant temperature.
@@ -78,6 +78,33 @@ public sealed interface DevelopmentRate {
 
         private static double active(double kelvin) {
             return 1 / (1 + Math.exp(INACTIVATION / GAS * (1 / HALF_INACTIVE_KELVIN - 1 / kelvin)));
+        }
+    }
+
+    /// The straight line that keepers reckon with: so many degrees above a base, so many days.
+    ///
+    /// @param base below which there is no development
+    /// @param degreeDays from laying to hatching, above zero
+    record DegreeDays(Celsius base, double degreeDays) implements DevelopmentRate {
+
+        public DegreeDays {
+            requireAboveZero("degree-days", degreeDays);
+        }
+
+        /// The line that touches a curve: as fast there, and as much faster a little warmer. Good
+        /// within two degrees, and worse beyond.
+        public static DegreeDays touching(Exponential curve, Celsius at) {
+            if (!(curve.q10() > 1)) {
+                throw new IllegalArgumentException(
+                        "Q10 is " + curve.q10() + ", not above 1: no base below");
+            }
+            var aboveBase = 10 / Math.log(curve.q10());
+            return new DegreeDays(at.plus(-aboveBase), aboveBase * curve.days(at));
+        }
+
+        @Override
+        public double perDay(Celsius egg) {
+            return Math.max(0, egg.degrees() - base.degrees()) / degreeDays;
         }
     }
 

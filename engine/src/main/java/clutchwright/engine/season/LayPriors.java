@@ -95,6 +95,17 @@ public record LayPriors(
         }
     }
 
+    /// Which part of all the spread of lay days is between females.
+    public double repeatability() {
+        var between = femaleSdDays * femaleSdDays;
+        return between / (between + withinFemaleVariance());
+    }
+
+    /// Of the difference between a female's lay days of two seasons.
+    public double yearToYearSdDays() {
+        return Math.sqrt(2 * withinFemaleVariance());
+    }
+
     /// Of one female's clutch about her own mean.
     double withinFemaleVariance() {
         return seasonSdDays * seasonSdDays + clutchSdDays * clutchSdDays;

@@ -7,6 +7,10 @@ import static org.assertj.core.api.Assertions.within;
 import clutchwright.engine.incubation.Development.Reading;
 import clutchwright.engine.reference.Reference;
 import clutchwright.engine.reference.Reference.Kind;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -78,6 +82,102 @@ class HatchModelTest {
     void days_where_development_flattens(double celsius, double days) {
         assertThat(new DevelopmentRate.Flattening(57).days(new Celsius(celsius)))
                 .isCloseTo(days, within(0.001));
+    }
+
+    @Test
+    @Reference(
+            kind = Kind.DERIVED,
+            source = "Schoolfield, Sharpe and Magnuson's rate (1981), a script of its own",
+            locator = "effective factor in ten degrees, 29.2 to 31.7 and 31.7 to 33 °C")
+    void where_development_flattens_a_degree_more_is_worth_less() {
+        assertThat(factorInTenDegrees(29.2, 31.7)).isCloseTo(1.6388, within(5e-4));
+        assertThat(factorInTenDegrees(31.7, 33)).isCloseTo(1.4499, within(5e-4));
+    }
+
+    private static double factorInTenDegrees(double cooler, double warmer) {
+        var rate = new DevelopmentRate.Flattening(57);
+        return Math.pow(
+                rate.days(new Celsius(cooler)) / rate.days(new Celsius(warmer)),
+                10 / (warmer - cooler));
+    }
+
+    @Test
+    @Reference(
+            kind = Kind.DERIVED,
+            source = "tangent of an exponential, a script of its own",
+            locator = "degree-days that touch 57 days and a factor of 1.7 at 31.7 °C")
+    void degree_days_touch_the_curve_at_the_set_point() {
+        var curve = new DevelopmentRate.Exponential(57, 1.7);
+        var line = DevelopmentRate.DegreeDays.touching(curve, DevelopmentRate.REFERENCE);
+        assertThat(line.base().degrees()).isCloseTo(12.8544, within(1e-3));
+        assertThat(line.degreeDays()).isCloseTo(1074.20, within(0.02));
+
+        assertThat(line.days(DevelopmentRate.REFERENCE)).isCloseTo(57, within(1e-9));
+        for (var kelvin : new double[] {-2, -1, 1, 2}) {
+            var egg = DevelopmentRate.REFERENCE.plus(kelvin);
+            // A line that touches a curve which bends upwards lies below it: too many days.
+            assertThat(line.days(egg) - RATE.days(egg)).isBetween(0.0, 0.4);
+        }
+        assertThat(line.perDay(new Celsius(10))).isZero();
+        assertThatThrownBy(
+                        () ->
+                                DevelopmentRate.DegreeDays.touching(
+                                        new DevelopmentRate.Exponential(57, 1), new Celsius(31)))
+                .hasMessageContaining("Q10 is 1.0");
+    }
+
+    /// Temperatures of a real place, hour by hour, made as small as an incubator's: summing up must
+    /// bear steps of any size and shape.
+    @Test
+    @Reference(
+            kind = Kind.DERIVED,
+            source = "hourly climate normals of the US government, Seattle (vega-datasets 3.2.1)",
+            locator = "T = 31 + 0.15 (t - mean): day of hatching, by trapezoids and by rectangles")
+    void a_real_course_of_temperatures() throws IOException {
+        var felt = climate();
+        assertThat(felt).hasSize(8759);
+        assertThat(hatchDay(felt)).isCloseTo(61.720728, within(1e-5));
+
+        // As a sensor that tells its reading until the next one.
+        var held = new ArrayList<Reading>();
+        for (var i = 0; i < felt.size(); i++) {
+            if (i > 0) {
+                held.add(new Reading(felt.get(i).day(), felt.get(i - 1).celsius()));
+            }
+            held.add(felt.get(i));
+        }
+        assertThat(hatchDay(held)).isCloseTo(61.721411, within(1e-5));
+    }
+
+    private static double hatchDay(List<Reading> felt) {
+        return HatchModel.STANDARD.after(Development.of(felt, RATE), SET_RATE).quantile(0.5);
+    }
+
+    private static List<Reading> climate() throws IOException {
+        var rows = new ArrayList<String[]>();
+        try (var in = HatchModelTest.class.getResourceAsStream("hourly-normals.csv")) {
+            assertThat(in).isNotNull();
+            new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .skip(1)
+                    .forEach(line -> rows.add(line.split(",", -1)));
+        }
+        var start = LocalDateTime.parse(rows.getFirst()[0]);
+        var mean =
+                rows.stream()
+                        .mapToDouble(row -> Double.parseDouble(row[2]))
+                        .average()
+                        .orElseThrow();
+        return rows.stream()
+                .map(
+                        row ->
+                                new Reading(
+                                        Duration.between(start, LocalDateTime.parse(row[0]))
+                                                        .toMinutes()
+                                                / 1440.0,
+                                        new Celsius(
+                                                31 + 0.15 * (Double.parseDouble(row[2]) - mean))))
+                .toList();
     }
 
     @Test
