@@ -5,6 +5,7 @@ import clutchwright.app.cli.Terminal;
 import clutchwright.app.collection.InferCommand;
 import clutchwright.app.collection.KinshipCommand;
 import clutchwright.app.eggs.BoxCommand;
+import clutchwright.app.eggs.ConductanceCommand;
 import clutchwright.app.eggs.HatchCommand;
 import clutchwright.app.proofs.AuditCommand;
 import clutchwright.app.proofs.ProveCommand;
@@ -61,6 +62,7 @@ public final class Clutchwright {
                 .addSubcommand(new AuditCommand(terminal))
                 .addSubcommand(new LayCommand(terminal))
                 .addSubcommand(new BoxCommand(terminal))
+                .addSubcommand(new ConductanceCommand(terminal))
                 .addSubcommand(new HatchCommand(terminal))
                 .addSubcommand(new ImportCommand(terminal))
                 .addSubcommand(new ExportCommand(terminal))

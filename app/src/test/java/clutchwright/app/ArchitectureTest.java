@@ -196,6 +196,17 @@ class ArchitectureTest {
     }
 
     @Test
+    void there_is_one_door_to_the_least_squares() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage("clutchwright.app.eggs..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.hipparchus..")
+                .check(HOUSE);
+    }
+
+    @Test
     void there_is_one_door_to_the_terminal() {
         noClasses()
                 .that()

@@ -19,8 +19,16 @@ class CommandListTest {
         assertThat(run("--help")).isZero();
         assertThat(out.toString(StandardCharsets.UTF_8))
                 .contains(
-                        "serve", "predict", "infer", "kinship", "prove", "import", "export",
-                        "backup", "restore")
+                        "serve",
+                        "predict",
+                        "infer",
+                        "kinship",
+                        "prove",
+                        "import",
+                        "export",
+                        "backup",
+                        "restore",
+                        "conductance")
                 .doesNotContain("rehearse");
     }
 
@@ -42,8 +50,16 @@ class CommandListTest {
     void every_command_explains_itself() {
         for (var command :
                 new String[] {
-                    "serve", "predict", "infer", "kinship", "prove", "import", "export", "backup",
-                    "restore"
+                    "serve",
+                    "predict",
+                    "infer",
+                    "kinship",
+                    "prove",
+                    "import",
+                    "export",
+                    "backup",
+                    "restore",
+                    "conductance"
                 }) {
             out.reset();
             assertThat(run(command, "--help")).isZero();
