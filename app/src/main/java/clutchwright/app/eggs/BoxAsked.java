@@ -27,7 +27,7 @@ record BoxAsked(
 
     private static final int MOST_EGGS = 60;
     private static final int LAST_DAY = 70;
-    private static final double USUAL_SET_CELSIUS = 31.1;
+    static final double USUAL_SET_CELSIUS = 31.1;
     private static final double USUAL_ROOM_CELSIUS = 22;
 
     /// A plastic tub with a lid, by its volume; or one whose conductance was measured.

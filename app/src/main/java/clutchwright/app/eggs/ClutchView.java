@@ -81,6 +81,16 @@ public record ClutchView(
         return !clutch.hatchlings().isEmpty();
     }
 
+    /// What the eggs that stand in no box would come to in one, or several.
+    public List<EggBoxView.Split> splits(Formats formats) {
+        return unboxed() == 0 ? List.of() : BoxSplits.usual(unboxed(), formats);
+    }
+
+    /// At which set point that is.
+    public String splitsAt(Formats formats) {
+        return formats.warmth(BoxAsked.USUAL_SET_CELSIUS);
+    }
+
     /// Waiting eggs that stand in no box.
     public long unboxed() {
         return eggs.stream().filter(egg -> egg.isWaiting() && egg.box().isEmpty()).count();

@@ -2,7 +2,6 @@ package clutchwright.app.eggs;
 
 import clutchwright.app.eggs.EggBoxView.EggBoxFound;
 import clutchwright.app.eggs.EggBoxView.Hour;
-import clutchwright.app.eggs.EggBoxView.Split;
 import clutchwright.app.web.Entry;
 import clutchwright.app.web.Form;
 import clutchwright.app.web.Preferring;
@@ -12,7 +11,6 @@ import clutchwright.app.wording.Formats;
 import clutchwright.engine.incubation.BoxCourse;
 import clutchwright.engine.incubation.Breath;
 import clutchwright.engine.incubation.Celsius;
-import clutchwright.engine.incubation.ClutchSplit;
 import clutchwright.engine.incubation.EggLimits;
 import clutchwright.engine.incubation.EmbryoHeat.Shape;
 import clutchwright.engine.incubation.ThermalMass;
@@ -20,7 +18,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 
@@ -31,7 +28,6 @@ public class EggBoxPage {
     /// Substrate, water and a tub, about; the cabinet around it is left out.
     private static final double BOX_JOULES_PER_KELVIN = 2500;
 
-    private static final int MOST_BOXES = 3;
     private static final List<Integer> HOURS = List.of(1, 2, 4, 8, 12);
     private static final int LONGEST_HOURS = 48;
     private static final double BOX_LITRES = 20;
@@ -93,7 +89,7 @@ public class EggBoxPage {
                                 + " "
                                 + words.trouble(firstTooWarm(logistic), firstTooWarm(exponential)),
                         formats),
-                splits(asked, words),
+                BoxSplits.of(asked, words),
                 cut(asked, late, formats),
                 cutWords(asked, late, words));
     }
@@ -117,23 +113,6 @@ public class EggBoxPage {
                 new BoxBand(
                         logistic.days().get(day).warmth(), exponential.days().get(day).warmth());
         return words.onDay(day, band.cooler(), band.warmer());
-    }
-
-    private static List<Split> splits(BoxAsked asked, BoxWords words) {
-        var rule = ClutchSplit.atMost(asked.eggs(), asked.most()).boxes().size();
-        var most = Math.max(rule, Math.min(MOST_BOXES, asked.eggs()));
-        return IntStream.rangeClosed(1, most)
-                .mapToObj(
-                        boxes -> {
-                            var split = ClutchSplit.into(asked.eggs(), boxes);
-                            var band = BoxBand.of(asked, split.fullest(), 1, asked.setPoint());
-                            return new Split(
-                                    words.boxes(split),
-                                    words.between(band.cooler().egg(), band.warmer().egg()),
-                                    BoxWords.judged(EggLimits.of(band.warmer().egg())),
-                                    boxes == rule);
-                        })
-                .toList();
     }
 
     /// Without the eggs' own heat, which is on the safe side.

@@ -142,6 +142,30 @@ class EggsScreenTest extends Browsing {
     }
 
     @Test
+    void before_boxing_it_is_told_how_warm_the_eggs_get_in_one_box_or_several() {
+        var clutch = clutch("EG-S12", 12);
+        open(path(clutch));
+        var rows = page().locator("table:has(caption:text('12 in no box')) tbody tr");
+        assertThat(rows).hasCount(3);
+        // Ten at most, so two boxes; alone in one they get the warmest.
+        assertThat(rows.nth(1)).containsText("2 boxes: 6 and 6");
+        assertThat(rows.nth(1)).containsText("ten at most");
+        assertThat(rows.nth(0)).not().containsText("ten at most");
+        inspect("eggs-clutch-splits");
+        var two = rows.nth(1).locator("td").first().textContent();
+
+        page().getByRole(AriaRole.LINK, named("other boxes and set points")).click();
+        assertThat(page().locator("table tbody tr").nth(1)).containsText("2 boxes: 6 and 6");
+        assertThat(page().locator("table tbody tr").nth(1).locator("td").first()).hasText(two);
+
+        open(path(clutch));
+        page().getByLabel("Or the first so many").fill("12");
+        page().getByRole(AriaRole.COMBOBOX, button("Box")).fill("EG-S12-1");
+        page().getByRole(AriaRole.BUTTON, button("Put into the box")).click();
+        assertThat(page().locator("caption")).hasCount(0);
+    }
+
+    @Test
     void nothing_is_done_with_eggs_that_nobody_ticked() {
         var clutch = clutch("EG5", 3);
         open(path(clutch));
