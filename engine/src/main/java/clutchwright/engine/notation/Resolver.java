@@ -284,8 +284,8 @@ final class Resolver {
     private void shows(Mention mention, String name, PhenotypeMap map, List<Choice> choices) {
         SequencedSet<Choice> all = new LinkedHashSet<>(choices);
         var number = mention.chance().or(() -> unwordedNumber(mention));
-        boolean doubtful =
-                mention.doubtful() || number.filter(chance -> !chance.isWhole()).isPresent();
+        // "maybe 100%" or "proven, maybe": the number settles what the word leaves open.
+        boolean doubtful = number.map(chance -> !chance.isWhole()).orElse(mention.doubtful());
         var term =
                 new Term(
                         mention.start(),

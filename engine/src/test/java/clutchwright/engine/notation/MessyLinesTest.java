@@ -116,6 +116,7 @@ class MessyLinesTest {
                 50% Enchi => enchi maybe Enchi/+ 1/2
                 maybe 50% Enchi Clown => enchi maybe Enchi/+ 1/2; clown Clown/Clown
                 maybe Super Pastel => pastel maybe Pastel/Pastel ?
+                maybe 100% Super Pastel => pastel Pastel/Pastel
                 Pastel or Enchi => pastel maybe Pastel/+ ?; enchi maybe Enchi/+ ?
                 Lesser or Butter => bel Lesser/+ or Butter/+
                 Mojave Lesser or Butter => bel Lesser/Mojave or Butter/Mojave

@@ -20,8 +20,7 @@ class RoundTripTest {
     @ParameterizedTest
     @MethodSource("species")
     void random_genes_come_back_as_they_were(GeneLine line) {
-        long seed = System.nanoTime();
-        System.out.println("RoundTripTest seed " + seed);
+        long seed = Seed.of(RoundTripTest.class);
         var genes = new RandomGenes(line, new SplittableRandom(seed));
         for (int i = 0; i < ANIMALS; i++) {
             comesBack(line, genes.next(), "seed " + seed);
