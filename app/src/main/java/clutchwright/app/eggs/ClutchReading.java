@@ -48,6 +48,7 @@ record ClutchReading(Clutch clutch, List<Box> boxes) {
                                                 clutch,
                                                 boxes,
                                                 holding.database().clock().getZone())),
+                KeptSperm.of(holding, clutch),
                 form);
     }
 

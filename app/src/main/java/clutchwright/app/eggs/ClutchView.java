@@ -17,6 +17,7 @@ import java.util.Optional;
 /// @param cautions of the parents and of what can hatch
 /// @param holdBacks what keeping several of its hatchlings is worth, gene by gene
 /// @param felt  what the eggs felt, where a sensor says so
+/// @param keptSperm whether any male was with her in time
 /// @param form  of what is to be done with the eggs that are ticked
 public record ClutchView(
         Clutch clutch,
@@ -27,6 +28,7 @@ public record ClutchView(
         List<Caution> cautions,
         List<HoldBack> holdBacks,
         Optional<FeltSoFar> felt,
+        KeptSperm keptSperm,
         Form form)
         implements View {
 
@@ -58,6 +60,11 @@ public record ClutchView(
 
     public ExpectedHatch expectedHatch(Formats formats) {
         return ExpectedHatch.of(clutch.laid(), incubation.today(), anyHatchling(), felt, formats);
+    }
+
+    /// What is to be said where no male was with her in time; empty where nothing is.
+    public String noMaleInTime(Formats formats) {
+        return keptSperm.words(couple, formats).orElse("");
     }
 
     public EggGlyphs glyphs() {

@@ -13,7 +13,7 @@ import java.util.Optional;
 /// @param what is to be done, as a sentence
 /// @param basis on what that rests, or since when
 /// @param grave whether it is overdue
-/// @param meal a meal that can be written down at once
+/// @param atOnce what can be written down without leaving the page
 public record Due(
         When when,
         Kind kind,
@@ -23,7 +23,7 @@ public record Due(
         String what,
         String basis,
         boolean grave,
-        Optional<Meal> meal) {
+        Optional<AtOnce> atOnce) {
 
     /// The order in which things of one day are done.
     static final Comparator<Due> ORDER =
@@ -40,7 +40,8 @@ public record Due(
         NAMING,
         CANDLING,
         PAIRING,
-        FEEDING
+        FEEDING,
+        WEIGHING
     }
 
     /// How soon.
@@ -67,8 +68,14 @@ public record Due(
         }
     }
 
+    public sealed interface AtOnce {
+        long animal();
+    }
+
     /// @param prey as it took last
-    public record Meal(long animal, String prey) {}
+    public record Meal(long animal, String prey) implements AtOnce {}
+
+    public record Weight(long animal) implements AtOnce {}
 
     static Due of(
             Kind kind,

@@ -33,6 +33,7 @@ import java.util.Map;
 /// @param racks that somebody lives in, and how many
 /// @param sensors all of them, with what they call for
 /// @param hungry some of them, longest first
+/// @param weights the last of each female of a pairing
 /// @param animals that any of these speak of
 record Found(
         LocalDate today,
@@ -43,6 +44,7 @@ record Found(
         Map<AnimalId, LayOutlook.Expected> expected,
         List<InRack> racks,
         List<Happening.Meal> hungry,
+        Map<AnimalId, Happening.Weighing> weights,
         List<Watched> sensors,
         int countHungry,
         int unsexed,
@@ -86,6 +88,7 @@ record Found(
                 LayOutlook.now(tx),
                 racks(tx),
                 hungry,
+                husbandry.lastWeightsOfDams(year - 1, year + 1),
                 Watched.all(tx),
                 husbandry.countHungry(hunger),
                 new Animals(tx).countUnsexed(today.minusDays(RulesOfThumb.SEXING_DAYS)),

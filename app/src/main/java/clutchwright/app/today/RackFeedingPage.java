@@ -102,7 +102,7 @@ public class RackFeedingPage {
     private List<String> write(Transaction tx, Animal animal, Offered offered, boolean taken) {
         var meal = new Husbandry(tx).feed(animal.id(), offered.on(), offered.prey(), taken, "");
         return meal instanceof Edit.Refused<Happening.Meal>(var problems)
-                ? List.of(MealWords.of(animal, problems, formats()))
+                ? List.of(HappeningWords.of(animal, problems, formats()))
                 : List.of();
     }
 

@@ -22,6 +22,9 @@ final class RulesOfThumb {
     /// So long after a meal was offered it is not asked for again.
     static final int OFFERED = 4;
 
+    /// A female of a pairing is weighed so often in the season.
+    static final int WEIGHED = 30;
+
     static final int SEXING_DAYS = 200;
     /// Who is not on record so long after hatching was not meant to be.
     static final int NAMING_DAYS = 60;

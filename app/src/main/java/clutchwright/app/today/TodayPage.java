@@ -80,7 +80,9 @@ public class TodayPage {
                     written.going(
                             "/", taken ? tag + " is fed." : tag + " refused; that is on record.");
             case Edit.Refused<Happening.Meal>(var problems) ->
-                    refused(MealWords.of(animal, problems, new Formats(preferring.preferences())));
+                    refused(
+                            HappeningWords.of(
+                                    animal, problems, new Formats(preferring.preferences())));
             case Edit.Stale<Happening.Meal> _ -> Reply.conflict("The meal was changed.");
         };
     }

@@ -18,6 +18,7 @@ import java.util.Optional;
 /// @param racks that can be fed at once
 /// @param meals who goes without a meal for long, longest first
 /// @param moreMeals how many more of those there are
+/// @param weights females of pairings that were not weighed for long, those never weighed first
 /// @param house how many animals and eggs there are; blank where there is nothing
 public record TodayView(
         LocalDate today,
@@ -26,6 +27,7 @@ public record TodayView(
         List<Rack> racks,
         List<Due> meals,
         int moreMeals,
+        List<Due> weights,
         int unsexed,
         int forSale,
         String house)
@@ -35,7 +37,10 @@ public record TodayView(
         due = List.copyOf(due);
         racks = List.copyOf(racks);
         meals = List.copyOf(meals);
+        weights = List.copyOf(weights);
     }
+
+    private static final int FEW_WEIGHTS = 6;
 
     /// @param animals how many live in it
     public record Rack(long id, String name, int animals) {}
@@ -57,6 +62,7 @@ public record TodayView(
                         .toList(),
                 meals,
                 found.countHungry() - meals.size(),
+                new DueWeights(found, formats).all(),
                 found.unsexed(),
                 found.count(Status.FOR_SALE),
                 house(found, formats));
@@ -89,7 +95,7 @@ public record TodayView(
     }
 
     public boolean nothingDue() {
-        return due.isEmpty() && meals.isEmpty() && unsexed == 0;
+        return due.isEmpty() && meals.isEmpty() && weights.isEmpty() && unsexed == 0;
     }
 
     /// On what the times rest.
@@ -100,6 +106,17 @@ public record TodayView(
                         RulesOfThumb.HATCH_LAST,
                         formats.warmth(31.5),
                         formats.warmth(32));
+    }
+
+    /// The first of the weights, and the others.
+    public List<List<Due>> weightsInTwo() {
+        int few = Math.min(FEW_WEIGHTS, weights.size());
+        return List.of(weights.subList(0, few), weights.subList(few, weights.size()));
+    }
+
+    public String weightBasis() {
+        return "Asked for after %d days, of the females of this season’s pairings: common practice. One that loses weight while she should build, or does not recover from laying, needs a reptile veterinarian."
+                .formatted(RulesOfThumb.WEIGHED);
     }
 
     /// When a meal is asked for.

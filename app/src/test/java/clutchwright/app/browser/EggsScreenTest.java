@@ -267,6 +267,41 @@ class EggsScreenTest extends Browsing {
         inspect("clutch-cautions");
     }
 
+    /// Booth & Schuett 2011: snakes have kept sperm for years.
+    @Test
+    void eggs_that_no_male_came_in_time_for_are_recorded_and_it_is_said() {
+        var dam = stock.animal("EG14-D", Sex.FEMALE, "Pastel");
+        var sire = stock.animal("EG14-S", Sex.MALE, "Normal");
+        var today = stock.holding().today();
+        stock.together(dam, sire, today.minusDays(12));
+        var late = stock.clutch(EggsStock.parents(dam, sire), today.minusDays(2), 4, 0);
+        open(path(late));
+        assertThat(page().locator("#no-male")).containsText("EG14-S was first put to her on");
+        assertThat(page().locator("#no-male")).containsText("She may have kept sperm");
+        inspect("clutch-no-male");
+
+        var other = stock.animal("EG15-D", Sex.FEMALE, "Pastel");
+        stock.together(other, sire, today.minusDays(60));
+        var inTime = stock.clutch(EggsStock.parents(other, sire), today.minusDays(2), 4, 0);
+        open(path(inTime));
+        assertThat(page().locator("h1")).containsText("Clutch");
+        assertThat(page().locator("#no-male")).hasCount(0);
+    }
+
+    @Test
+    void a_clutch_of_a_female_without_a_pairing_is_recorded_with_its_sire_left_open() {
+        stock.animal("EG16-D", Sex.FEMALE, "Pastel");
+        use(Device.PHONE);
+        open("/eggs/new?dam=EG16-D");
+        assertThat(page().locator("#sires")).containsText("She may have kept sperm");
+        page().getByLabel("Good eggs").fill("5");
+        page().getByRole(AriaRole.BUTTON, button("Record the clutch")).click();
+        assertThat(page().locator(".flash")).containsText("is on record");
+        assertThat(page().locator("#no-male")).containsText("No pairing of hers is on record");
+        page().getByRole(AriaRole.LINK, named("Change who the parents are")).click();
+        assertThat(page().getByLabel("Sire")).hasValue("");
+    }
+
     private Clutch clutch(String name, int eggs) {
         return stock.clutch(
                 EggsStock.parents(

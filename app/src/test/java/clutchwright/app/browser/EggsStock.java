@@ -40,6 +40,18 @@ record EggsStock(Holding holding) {
                                 .theSaved());
     }
 
+    void together(AnimalId dam, AnimalId sire, LocalDate since) {
+        paired(dam, sire);
+        Written.to(
+                holding,
+                "put together",
+                tx -> {
+                    var pairings = new Pairings(tx);
+                    return pairings.update(pairings.of(dam).getFirst().begun(since), Questions.ASK)
+                            .theSaved();
+                });
+    }
+
     Clutch clutch(Parentage parentage, LocalDate laid, int good, int slugs) {
         return Written.to(
                         holding,

@@ -232,6 +232,60 @@ class TodayScreenTest extends Browsing {
         assertThat(fetched(second).statusCode()).isEqualTo(404);
     }
 
+    /// Common practice, no source: a female that is to breed is weighed every month.
+    @Test
+    void a_paired_female_is_weighed_where_it_is_asked_for() {
+        var stock = new Stock(holding());
+        var dam = stock.female("TODAY-F20", "Pastel");
+        var sire = stock.male("TODAY-M20", "Clown");
+        var today = holding().today();
+        Written.to(
+                holding(),
+                "Paired",
+                tx -> {
+                    new Husbandry(tx).weigh(dam.id(), today.minusDays(40), 1712, "").theSaved();
+                    var pairings = new Pairings(tx);
+                    var pairing =
+                            pairings.plan(
+                                            today.getYear(),
+                                            dam.id(),
+                                            sire.id(),
+                                            "",
+                                            Questions.ALL_THE_SAME)
+                                    .theSaved();
+                    return pairings.update(
+                                    pairing.begun(today.minusDays(20)), Questions.ALL_THE_SAME)
+                            .theSaved();
+                });
+        use(Device.PHONE);
+        weights();
+        assertThat(line("Weights, long ago", "TODAY-F20")).containsText("Not weighed for 40 days.");
+        assertThat(line("Weights, long ago", "TODAY-F20")).containsText("1,712 g");
+        inspect("today-weights");
+
+        weigh("much");
+        assertThat(page().locator("main")).containsText("Nothing was written");
+        weights();
+        weigh("1840");
+        assertThat(page().getByRole(AriaRole.STATUS)).containsText("TODAY-F20 weighs 1,840 g.");
+        assertThat(line("Weights, long ago", "TODAY-F20")).hasCount(0);
+
+        page().getByRole(AriaRole.BUTTON, named("Undo")).click();
+        weights();
+        assertThat(line("Weights, long ago", "TODAY-F20")).hasCount(1);
+    }
+
+    /// Today, with the females that stand behind “more” as well.
+    private void weights() {
+        open("/");
+        page().evaluate("document.querySelectorAll('details').forEach(d => d.open = true)");
+    }
+
+    private void weigh(String typed) {
+        page().getByLabel("Weight of TODAY-F20").fill(typed);
+        page().getByLabel("TODAY-F20 is weighed").click();
+    }
+
     private static Page.GetByRoleOptions named(String name) {
         return new Page.GetByRoleOptions().setName(name);
     }

@@ -127,6 +127,15 @@ public final class Husbandry {
         return last("weighing", Weighing.class, "");
     }
 
+    /// The last weight of every female of a pairing of these seasons that was ever weighed.
+    public Map<AnimalId, Weighing> lastWeightsOfDams(int firstSeason, int lastSeason) {
+        return last(
+                "weighing",
+                Weighing.class,
+                " where animal in (select dam from pairing where season between %d and %d)"
+                        .formatted(firstSeason, lastSeason));
+    }
+
     /// The last meal of every animal that ever took one.
     public Map<AnimalId, Meal> lastMealsTaken() {
         return last("meal", Meal.class, " where taken = 1");

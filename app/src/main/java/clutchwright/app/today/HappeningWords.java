@@ -7,10 +7,10 @@ import clutchwright.records.checks.Problem;
 import java.util.List;
 import java.util.stream.Collectors;
 
-/// Why a meal was not written down.
-final class MealWords {
+/// Why a meal or a weight was not written down.
+final class HappeningWords {
 
-    private MealWords() {}
+    private HappeningWords() {}
 
     static String of(Animal animal, List<Problem> problems, Formats formats) {
         var words = new ProblemWords(_ -> animal.tag().value(), formats);
