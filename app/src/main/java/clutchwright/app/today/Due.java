@@ -68,9 +68,8 @@ public record Due(
         }
     }
 
-    public sealed interface AtOnce {
-        long animal();
-    }
+    /// What a form of one line writes down.
+    public sealed interface AtOnce {}
 
     /// @param prey as it took last
     public record Meal(long animal, String prey) implements AtOnce {}

@@ -13,8 +13,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/// The females of this season's pairings that were not on the scales for long: what she weighs says
-/// whether she eats enough to build eggs, and later whether she recovers from them.
+/// The females that are paired now and were not on the scales for long: what one weighs says
+/// whether she eats enough to build eggs.
 record DueWeights(Found found, Formats formats) {
 
     /// Who was never weighed comes first, then who was weighed longest ago.
@@ -51,7 +51,7 @@ record DueWeights(Found found, Formats formats) {
                         "/collection/" + dam.value(),
                         found.called(dam),
                         last.map(this::since).orElse("Not weighed yet."),
-                        last.map(this::basis).orElse("paired this season"),
+                        last.map(this::basis).orElse("paired now"),
                         false,
                         Optional.of(new Due.Weight(dam.value()))));
     }

@@ -22,7 +22,7 @@ final class RulesOfThumb {
     /// So long after a meal was offered it is not asked for again.
     static final int OFFERED = 4;
 
-    /// A female of a pairing is weighed so often in the season.
+    /// A female that is paired now is weighed so often.
     static final int WEIGHED = 30;
 
     static final int SEXING_DAYS = 200;

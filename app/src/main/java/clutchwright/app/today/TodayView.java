@@ -18,7 +18,7 @@ import java.util.Optional;
 /// @param racks that can be fed at once
 /// @param meals who goes without a meal for long, longest first
 /// @param moreMeals how many more of those there are
-/// @param weights females of pairings that were not weighed for long, those never weighed first
+/// @param weights females that are paired now and were not weighed for long, never weighed first
 /// @param house how many animals and eggs there are; blank where there is nothing
 public record TodayView(
         LocalDate today,
@@ -115,7 +115,7 @@ public record TodayView(
     }
 
     public String weightBasis() {
-        return "Asked for after %d days, of the females of this season’s pairings: common practice. One that loses weight while she should build, or does not recover from laying, needs a reptile veterinarian."
+        return "Asked for after %d days, of the females that are paired now: common practice. One that loses weight while she should build needs a reptile veterinarian."
                 .formatted(RulesOfThumb.WEIGHED);
     }
 

@@ -44,11 +44,7 @@ public class WeightPage {
         var weight = fields.number("weight", 0.1, 200_000);
         return switch (fields.into(
                 () -> new Read(on.value().orElseGet(holding::today), weight.value()))) {
-            case Entry.Faulty<Read>(var faulty) ->
-                    refused(
-                            List.of(faulty.fault("weight"), faulty.fault("on")).stream()
-                                    .filter(fault -> !fault.isEmpty())
-                                    .toList());
+            case Entry.Faulty<Read>(var faulty) -> refused(List.copyOf(faulty.faults().values()));
             case Entry.Understood<Read>(var read) -> write(animal.get(), read);
         };
     }

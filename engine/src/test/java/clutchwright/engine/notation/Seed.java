@@ -1,7 +1,6 @@
 package clutchwright.engine.notation;
 
-/// The seed of a random test, printed so that a failure can be run again. It is the same every
-// time,
+/// The seed of a random test, printed so that a failure can be run again. It is always the same,
 /// so that a change is judged by what it does; `-Dclutchwright.seed=NUMBER` tries others.
 final class Seed {
 
