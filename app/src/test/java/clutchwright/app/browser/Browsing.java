@@ -162,6 +162,18 @@ public abstract class Browsing {
         page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
     }
 
+    /// Holds the page to the same as it stands, in the window of the device that is in use.
+    protected void inspectHere(String name) {
+        takePicture(name);
+        // What sticks to the bottom covers other things wherever one scrolls to, so the rules look
+        // at a window in which nothing need be scrolled.
+        var size = page.viewportSize();
+        growToThePage();
+        isAccessible(name, every());
+        page.setViewportSize(size.width, size.height);
+        fitsTheWindow(name);
+    }
+
     /// Colours are the same at both widths but for the frame, which all screens share: in the dark
     /// half of the screens are held to their contrast at the desk, half on the phone.
     private static Device darkDevice(String name) {
@@ -173,10 +185,15 @@ public abstract class Browsing {
     private void takePicture(String picture) {
         page.evaluate("document.fonts.ready.then(() => true)");
         var size = page.viewportSize();
-        var height = (Number) page.evaluate("document.documentElement.scrollHeight");
-        page.setViewportSize(size.width, Math.max(size.height, height.intValue()));
+        growToThePage();
         page.screenshot(new Page.ScreenshotOptions().setPath(SCREENS.resolve(picture + ".png")));
         page.setViewportSize(size.width, size.height);
+    }
+
+    private void growToThePage() {
+        var size = page.viewportSize();
+        var height = (Number) page.evaluate("document.documentElement.scrollHeight");
+        page.setViewportSize(size.width, Math.max(size.height, height.intValue()));
     }
 
     private AxeBuilder every() {
