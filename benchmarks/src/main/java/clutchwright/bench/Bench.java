@@ -19,7 +19,7 @@ public final class Bench {
     public static void main(String... names) throws RunnerException, IOException {
         if (names.length == 0) {
             System.out.println(
-                    "Usage: ./bench NAME...   names: cross, collection, calibration, kinship, inference");
+                    "Usage: ./bench NAME...   names: cross, collection, calibration, kinship, inference, soak-readings");
             return;
         }
         if (names[0].equals("calibration")) {
@@ -28,6 +28,10 @@ public final class Bench {
         }
         if (names[0].equals("collection")) {
             CollectionBench.run(10_000, 60, 5);
+            return;
+        }
+        if (names[0].equals("soak-readings")) {
+            SensorSoak.fill(Path.of(names[1]));
             return;
         }
         if (names[0].equals("kinship")) {
@@ -46,7 +50,7 @@ public final class Bench {
                     System.err.println(
                             "No measurement '"
                                     + name
-                                    + "'. There are: cross, collection, calibration, kinship, inference");
+                                    + "'. There are: cross, collection, calibration, kinship, inference, soak-readings");
                     System.exit(2);
                 }
             }
