@@ -1,6 +1,8 @@
 package clutchwright.app.eggs;
 
 import clutchwright.app.holding.Holding;
+import clutchwright.app.loggers.FeltSoFar;
+import clutchwright.app.loggers.Pipping;
 import clutchwright.app.web.Form;
 import clutchwright.records.clutches.Box;
 import clutchwright.records.clutches.Boxes;
@@ -40,16 +42,14 @@ record ClutchReading(Clutch clutch, List<Box> boxes) {
                 incubation(holding),
                 Expected.of(holding, clutch).map(Expected::cautions).orElse(List.of()),
                 HoldBack.of(holding.knowledge(), clutch),
-                holding.database()
-                        .read(
-                                tx ->
-                                        FeltSoFar.of(
-                                                tx,
-                                                clutch,
-                                                boxes,
-                                                holding.database().clock().getZone())),
+                Pipping.of(clutch, felt(holding)),
                 KeptSperm.of(holding, clutch),
                 form);
+    }
+
+    private Optional<FeltSoFar> felt(Holding holding) {
+        var zone = holding.database().clock().getZone();
+        return holding.database().read(tx -> FeltSoFar.of(tx, clutch, boxes, zone));
     }
 
     Incubation incubation(Holding holding) {

@@ -1,5 +1,6 @@
 package clutchwright.app.eggs;
 
+import clutchwright.app.loggers.Pipping;
 import clutchwright.app.parts.EggGlyphs;
 import clutchwright.app.web.Form;
 import clutchwright.app.web.Section;
@@ -16,7 +17,7 @@ import java.util.Optional;
 /// @param boxes all there are, to complete from
 /// @param cautions of the parents and of what can hatch
 /// @param holdBacks what keeping several of its hatchlings is worth, gene by gene
-/// @param felt  what the eggs felt, where a sensor says so
+/// @param pipping when its eggs pip
 /// @param keptSperm whether any male was with her in time
 /// @param form  of what is to be done with the eggs that are ticked
 public record ClutchView(
@@ -27,7 +28,7 @@ public record ClutchView(
         Incubation incubation,
         List<Caution> cautions,
         List<HoldBack> holdBacks,
-        Optional<FeltSoFar> felt,
+        Pipping pipping,
         KeptSperm keptSperm,
         Form form)
         implements View {
@@ -59,7 +60,7 @@ public record ClutchView(
     }
 
     public ExpectedHatch expectedHatch(Formats formats) {
-        return ExpectedHatch.of(clutch.laid(), incubation.today(), anyHatchling(), felt, formats);
+        return ExpectedHatch.of(pipping, incubation.today(), formats);
     }
 
     /// What is to be said where no male was with her in time; empty where nothing is.

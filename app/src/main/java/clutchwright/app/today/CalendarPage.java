@@ -72,7 +72,8 @@ public class CalendarPage {
         if (!holding.database().read(tx -> CalendarSecret.fits(tx, secret))) {
             return ResponseEntity.notFound().cacheControl(CacheControl.noStore()).build();
         }
-        var found = holding.database().read(tx -> Found.read(tx, holding.today(), 0));
+        var found =
+                holding.database().read(tx -> Found.read(tx, holding.today(), clock.getZone(), 0));
         return ResponseEntity.ok()
                 .contentType(CALENDAR)
                 .cacheControl(CacheControl.noStore())

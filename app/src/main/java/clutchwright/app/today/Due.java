@@ -14,6 +14,7 @@ import java.util.Optional;
 /// @param basis on what that rests, or since when
 /// @param grave whether it is overdue
 /// @param atOnce what can be written down without leaving the page
+/// @param spot where in the house it is done
 public record Due(
         When when,
         Kind kind,
@@ -23,7 +24,8 @@ public record Due(
         String what,
         String basis,
         boolean grave,
-        Optional<AtOnce> atOnce) {
+        Optional<AtOnce> atOnce,
+        Spot spot) {
 
     /// The order in which things of one day are done.
     static final Comparator<Due> ORDER =
@@ -40,6 +42,7 @@ public record Due(
         NAMING,
         CANDLING,
         PAIRING,
+        SHEDDING,
         FEEDING,
         WEIGHING
     }
@@ -76,6 +79,8 @@ public record Due(
 
     public record Weight(long animal) implements AtOnce {}
 
+    public record FirstShed(long animal) implements AtOnce {}
+
     static Due of(
             Kind kind,
             LocalDate from,
@@ -86,6 +91,24 @@ public record Due(
             String basis,
             boolean grave) {
         return new Due(
-                When.of(from, today), kind, from, link, name, what, basis, grave, Optional.empty());
+                When.of(from, today),
+                kind,
+                from,
+                link,
+                name,
+                what,
+                basis,
+                grave,
+                Optional.empty(),
+                new Spot.Nowhere());
+    }
+
+    Due at(Spot there) {
+        return new Due(when, kind, from, link, name, what, basis, grave, atOnce, there);
+    }
+
+    /// With what can be written down of it at once.
+    Due with(AtOnce form) {
+        return new Due(when, kind, from, link, name, what, basis, grave, Optional.of(form), spot);
     }
 }

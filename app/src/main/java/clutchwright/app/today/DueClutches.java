@@ -1,6 +1,8 @@
 package clutchwright.app.today;
 
+import clutchwright.app.loggers.FeltSoFar;
 import clutchwright.app.wording.Formats;
+import clutchwright.app.wording.HatchWords;
 import clutchwright.records.clutches.Candling;
 import clutchwright.records.clutches.Clutch;
 import clutchwright.records.clutches.Fate;
@@ -13,6 +15,9 @@ import java.util.Optional;
 
 /// What the clutches ask for: to be candled, to be looked after as they hatch, to be named.
 record DueClutches(Found found, Formats formats) {
+
+    private static final double EARLY = 0.05;
+    private static final double LATE = 0.95;
 
     List<Due> all() {
         var due = new ArrayList<Due>();
@@ -27,23 +32,37 @@ record DueClutches(Found found, Formats formats) {
     }
 
     private Due hatching(Clutch clutch) {
-        var first = clutch.laid().plusDays(RulesOfThumb.HATCH_FIRST);
-        var last = clutch.laid().plusDays(RulesOfThumb.HATCH_LAST);
+        var pipping = found.pipping(clutch);
+        var last = pipping.date(pipping.forecast().quantile(LATE));
         var overdue = found.today().isAfter(last.plusDays(RulesOfThumb.HATCH_OVERDUE));
+        var now = pipping.on(found.today());
+        var first = pipping.date(now.quantile(EARLY));
         var eggs = formats.count(clutch.incubating().size(), "egg", "eggs");
-        var begun = clutch.eggs().stream().anyMatch(egg -> egg.fate() instanceof Fate.Hatched);
         return Due.of(
-                Due.Kind.HATCHING,
-                first,
-                found.today(),
-                link(clutch) + (begun || !first.isAfter(found.today()) ? "/hatch" : ""),
-                name(clutch),
-                overdue
-                        ? "%s should have hatched by %s.".formatted(eggs, formats.dayOfYear(last))
-                        : "%s hatch about %s to %s."
-                                .formatted(eggs, formats.dayOfYear(first), formats.dayOfYear(last)),
-                "day %d, laid %s".formatted(day(clutch), formats.dayOfYear(clutch.laid())),
-                overdue);
+                        Due.Kind.HATCHING,
+                        first,
+                        found.today(),
+                        link(clutch)
+                                + (pipping.hatched() || !first.isAfter(found.today())
+                                        ? "/hatch"
+                                        : ""),
+                        name(clutch),
+                        overdue
+                                ? HatchWords.overdue(eggs, last, formats)
+                                : HatchWords.eggs(
+                                        eggs,
+                                        pipping.date(now.mean()),
+                                        first,
+                                        pipping.date(now.quantile(LATE)),
+                                        formats),
+                        "day %d, laid %s; %s"
+                                .formatted(
+                                        day(clutch),
+                                        formats.dayOfYear(clutch.laid()),
+                                        HatchWords.inShort(
+                                                pipping.felt().map(FeltSoFar::sensor), formats)),
+                        overdue)
+                .at(found.spot(clutch));
     }
 
     private Optional<Due> candling(Clutch clutch) {
@@ -67,14 +86,15 @@ record DueClutches(Found found, Formats formats) {
 
     private Due candle(Clutch clutch, int day, String what, String when) {
         return Due.of(
-                Due.Kind.CANDLING,
-                clutch.laid().plusDays(day),
-                found.today(),
-                link(clutch) + "/candle",
-                name(clutch),
-                what,
-                "day %d; %s, common practice".formatted(day(clutch), when),
-                false);
+                        Due.Kind.CANDLING,
+                        clutch.laid().plusDays(day),
+                        found.today(),
+                        link(clutch) + "/candle",
+                        name(clutch),
+                        what,
+                        "day %d; %s, common practice".formatted(day(clutch), when),
+                        false)
+                .at(found.spot(clutch));
     }
 
     /// Eggs that hatched lately and whose young are not on record.
@@ -94,15 +114,16 @@ record DueClutches(Found found, Formats formats) {
                 ? Optional.empty()
                 : Optional.of(
                         Due.of(
-                                Due.Kind.NAMING,
-                                LocalDate.MIN,
-                                found.today(),
-                                link(clutch) + "/hatch",
-                                name(clutch),
-                                formats.count(unnamed, "hatchling is", "hatchlings are")
-                                        + " not named yet.",
-                                "pipped, nothing put on record",
-                                false));
+                                        Due.Kind.NAMING,
+                                        LocalDate.MIN,
+                                        found.today(),
+                                        link(clutch) + "/hatch",
+                                        name(clutch),
+                                        formats.count(unnamed, "hatchling is", "hatchlings are")
+                                                + " not named yet.",
+                                        "pipped, nothing put on record",
+                                        false)
+                                .at(found.spot(clutch)));
     }
 
     private long day(Clutch clutch) {

@@ -4,7 +4,6 @@ import clutchwright.app.wording.Formats;
 import clutchwright.records.husbandry.Happening;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Optional;
 
 /// Who goes without a meal for longer than is usual.
 record DueMeals(Found found, Formats formats) {
@@ -14,23 +13,24 @@ record DueMeals(Found found, Formats formats) {
     }
 
     private Due due(Happening.Meal last) {
-        return new Due(
-                Due.When.NOW,
-                Due.Kind.FEEDING,
-                last.on(),
-                "/collection/" + last.animal().value(),
-                found.called(last.animal()),
-                "No meal taken for %s."
-                        .formatted(
-                                formats.count(
-                                        ChronoUnit.DAYS.between(last.on(), found.today()),
-                                        "day",
-                                        "days")),
-                "last %s%s"
-                        .formatted(
-                                formats.dayOfYear(last.on()),
-                                last.prey().isBlank() ? "" : ", " + last.prey()),
-                false,
-                Optional.of(new Due.Meal(last.animal().value(), last.prey())));
+        return Due.of(
+                        Due.Kind.FEEDING,
+                        last.on(),
+                        found.today(),
+                        "/collection/" + last.animal().value(),
+                        found.called(last.animal()),
+                        "No meal taken for %s."
+                                .formatted(
+                                        formats.count(
+                                                ChronoUnit.DAYS.between(last.on(), found.today()),
+                                                "day",
+                                                "days")),
+                        "last %s%s"
+                                .formatted(
+                                        formats.dayOfYear(last.on()),
+                                        last.prey().isBlank() ? "" : ", " + last.prey()),
+                        false)
+                .with(new Due.Meal(last.animal().value(), last.prey()))
+                .at(found.spot(last.animal()));
     }
 }

@@ -46,17 +46,18 @@ record DuePairings(Found found, Formats formats) {
         var late = LayWords.late(expected, found.today(), formats);
         return Optional.of(
                 Due.of(
-                        Due.Kind.LAYING,
-                        expected.by(0.05),
-                        found.today(),
-                        "/eggs/new?dam=" + tag(dam),
-                        found.called(dam),
-                        late.isEmpty() ? LayWords.expected(expected, formats) : late,
-                        LayWords.sentence(
-                                expected.forecast().basis().getLast(),
-                                expected.year(),
-                                formats::dayOfYear),
-                        !late.isEmpty()));
+                                Due.Kind.LAYING,
+                                expected.by(0.05),
+                                found.today(),
+                                "/eggs/new?dam=" + tag(dam),
+                                found.called(dam),
+                                late.isEmpty() ? LayWords.expected(expected, formats) : late,
+                                LayWords.sentence(
+                                        expected.forecast().basis().getLast(),
+                                        expected.year(),
+                                        formats::dayOfYear),
+                                !late.isEmpty())
+                        .at(found.spot(dam)));
     }
 
     private Optional<Due> waiting(Pairing pairing) {
@@ -69,24 +70,25 @@ record DuePairings(Found found, Formats formats) {
                 .map(
                         day ->
                                 Due.of(
-                                        Due.Kind.PAIRING,
-                                        day.plusDays(RulesOfThumb.TOGETHER_LONG),
-                                        found.today(),
-                                        "/season/pairings/" + pairing.id().value(),
-                                        "%s × %s"
-                                                .formatted(
-                                                        found.called(pairing.dam()),
-                                                        found.called(pairing.sire())),
-                                        "No sign was seen of this pair.",
-                                        "together since %s, %s"
-                                                .formatted(
-                                                        formats.dayOfYear(day),
-                                                        formats.count(
-                                                                ChronoUnit.DAYS.between(
-                                                                        day, found.today()),
-                                                                "day",
-                                                                "days")),
-                                        false));
+                                                Due.Kind.PAIRING,
+                                                day.plusDays(RulesOfThumb.TOGETHER_LONG),
+                                                found.today(),
+                                                "/season/pairings/" + pairing.id().value(),
+                                                "%s × %s"
+                                                        .formatted(
+                                                                found.called(pairing.dam()),
+                                                                found.called(pairing.sire())),
+                                                "No sign was seen of this pair.",
+                                                "together since %s, %s"
+                                                        .formatted(
+                                                                formats.dayOfYear(day),
+                                                                formats.count(
+                                                                        ChronoUnit.DAYS.between(
+                                                                                day, found.today()),
+                                                                        "day",
+                                                                        "days")),
+                                                false)
+                                        .at(found.spot(pairing.dam())));
     }
 
     private boolean hasLaid(Pairing pairing, LocalDate since) {

@@ -12,17 +12,21 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
-/// The females that are paired now and were not on the scales for long: what one weighs says
-/// whether she eats enough to build eggs.
+/// The females that are paired or expected to lay and were not on the scales for long: what one
+/// weighs says whether she eats enough to build eggs.
 record DueWeights(Found found, Formats formats) {
 
     /// Who was never weighed comes first, then who was weighed longest ago.
     List<Due> all() {
         var due = new ArrayList<Due>();
-        found.pairings().stream()
-                .filter(pairing -> pairing.state() == Pairing.State.ACTIVE)
-                .map(Pairing::dam)
+        Stream.concat(
+                        found.pairings().stream()
+                                .filter(pairing -> pairing.state() == Pairing.State.ACTIVE)
+                                .map(Pairing::dam),
+                        // Separated already, and building eggs.
+                        found.expected().keySet().stream())
                 .distinct()
                 .filter(this::livesHere)
                 .forEach(dam -> due(dam).ifPresent(due::add));
@@ -44,16 +48,17 @@ record DueWeights(Found found, Formats formats) {
             return Optional.empty();
         }
         return Optional.of(
-                new Due(
-                        Due.When.NOW,
-                        Due.Kind.WEIGHING,
-                        from.orElse(LocalDate.MIN),
-                        "/collection/" + dam.value(),
-                        found.called(dam),
-                        last.map(this::since).orElse("Not weighed yet."),
-                        last.map(this::basis).orElse("paired now"),
-                        false,
-                        Optional.of(new Due.Weight(dam.value()))));
+                Due.of(
+                                Due.Kind.WEIGHING,
+                                from.orElse(LocalDate.MIN),
+                                found.today(),
+                                "/collection/" + dam.value(),
+                                found.called(dam),
+                                last.map(this::since).orElse("Not weighed yet."),
+                                last.map(this::basis).orElse("paired, and not laid yet"),
+                                false)
+                        .with(new Due.Weight(dam.value()))
+                        .at(found.spot(dam)));
     }
 
     private String since(Happening.Weighing last) {

@@ -3,9 +3,7 @@ package clutchwright.app.today;
 /// When a thing is due, in days: common practice with royal pythons, no source and no forecast.
 final class RulesOfThumb {
 
-    static final int HATCH_FIRST = 55;
-    static final int HATCH_LAST = 60;
-    /// So long after the last common day a clutch is overdue.
+    /// So long after the last likely day a clutch is overdue.
     static final int HATCH_OVERDUE = 7;
 
     static final int FIRST_CANDLING = 5;
@@ -24,6 +22,16 @@ final class RulesOfThumb {
 
     /// A female that is paired now is weighed so often.
     static final int WEIGHED = 30;
+
+    /// A hatchling sheds for the first time from that day of its life on.
+    static final int SHED_FIRST = 7;
+    static final int SHED_LATE = 21;
+    /// It is offered a meal when it has shed, or else on that day.
+    static final int FIRST_MEAL = 14;
+    /// A hatchling that eats nothing for so long needs a veterinarian.
+    static final int FASTS_LONG = 42;
+    /// So long its first days last.
+    static final int FIRST_WEEKS = 90;
 
     static final int SEXING_DAYS = 200;
     /// Who is not on record so long after hatching was not meant to be.

@@ -41,12 +41,9 @@ public class TodayPage {
     @GetMapping("/")
     public Reply show(Form query) {
         var most = query.text("meals").equals("all") ? MANY_MEALS : FEW_MEALS;
-        var found = holding.database().read(tx -> Found.read(tx, holding.today(), most));
-        return Reply.show(
-                TodayView.of(
-                        found,
-                        new Formats(preferring.preferences()),
-                        holding.database().clock().getZone()));
+        var zone = holding.database().clock().getZone();
+        var found = holding.database().read(tx -> Found.read(tx, holding.today(), zone, most));
+        return Reply.show(TodayView.of(found, new Formats(preferring.preferences()), zone));
     }
 
     /// A meal that was offered, with one tap: today, or on the day on which the phone kept the tap.
@@ -78,7 +75,8 @@ public class TodayPage {
         return switch (written.result()) {
             case Edit.Saved<Happening.Meal> _ ->
                     written.going(
-                            "/", taken ? tag + " is fed." : tag + " refused; that is on record.");
+                            Back.from(form),
+                            taken ? tag + " is fed." : tag + " refused; that is on record.");
             case Edit.Refused<Happening.Meal>(var problems) ->
                     refused(
                             HappeningWords.of(

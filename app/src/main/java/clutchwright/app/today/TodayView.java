@@ -4,6 +4,7 @@ import clutchwright.app.today.Due.When;
 import clutchwright.app.web.Section;
 import clutchwright.app.web.View;
 import clutchwright.app.wording.Formats;
+import clutchwright.app.wording.HatchWords;
 import clutchwright.records.animals.Status;
 import clutchwright.records.clutches.Clutch;
 import java.time.LocalDate;
@@ -18,7 +19,8 @@ import java.util.Optional;
 /// @param racks that can be fed at once
 /// @param meals who goes without a meal for long, longest first
 /// @param moreMeals how many more of those there are
-/// @param weights females that are paired now and were not weighed for long, never weighed first
+/// @param weights females that are paired or expected to lay and were not weighed for long
+/// @param young what hatchlings ask for in their first weeks, the oldest first
 /// @param house how many animals and eggs there are; blank where there is nothing
 public record TodayView(
         LocalDate today,
@@ -28,6 +30,7 @@ public record TodayView(
         List<Due> meals,
         int moreMeals,
         List<Due> weights,
+        List<Due> young,
         int unsexed,
         int forSale,
         String house)
@@ -38,9 +41,10 @@ public record TodayView(
         racks = List.copyOf(racks);
         meals = List.copyOf(meals);
         weights = List.copyOf(weights);
+        young = List.copyOf(young);
     }
 
-    private static final int FEW_WEIGHTS = 6;
+    private static final int FEW = 6;
 
     /// @param animals how many live in it
     public record Rack(long id, String name, int animals) {}
@@ -63,6 +67,7 @@ public record TodayView(
                 meals,
                 found.countHungry() - meals.size(),
                 new DueWeights(found, formats).all(),
+                new DueYoung(found, formats).all(),
                 found.unsexed(),
                 found.count(Status.FOR_SALE),
                 house(found, formats));
@@ -95,27 +100,32 @@ public record TodayView(
     }
 
     public boolean nothingDue() {
-        return due.isEmpty() && meals.isEmpty() && weights.isEmpty() && unsexed == 0;
+        return due.isEmpty()
+                && meals.isEmpty()
+                && weights.isEmpty()
+                && young.isEmpty()
+                && unsexed == 0;
     }
 
     /// On what the times rest.
     public String basis(Formats formats) {
-        return "Times are rules of thumb, common practice for royal pythons: hatching %d to %d days after laying at %s to %s. When a female lays is forecast; her pairing under Season says why."
-                .formatted(
-                        RulesOfThumb.HATCH_FIRST,
-                        RulesOfThumb.HATCH_LAST,
-                        formats.warmth(31.5),
-                        formats.warmth(32));
+        return "When a female lays and when eggs pip is forecast; her pairing under Season and their clutch under Eggs say why. %s The other times are rules of thumb, common practice for royal pythons."
+                .formatted(HatchWords.usual(formats));
     }
 
-    /// The first of the weights, and the others.
-    public List<List<Due>> weightsInTwo() {
-        int few = Math.min(FEW_WEIGHTS, weights.size());
-        return List.of(weights.subList(0, few), weights.subList(few, weights.size()));
+    /// The first of them, and the others.
+    public List<List<Due>> inTwo(List<Due> all) {
+        int few = Math.min(FEW, all.size());
+        return List.of(all.subList(0, few), all.subList(few, all.size()));
+    }
+
+    public String youngBasis() {
+        return "A first shed is usual from day %d on, the first meal after it or on day %d: common practice. One that eats nothing for weeks needs a reptile veterinarian."
+                .formatted(RulesOfThumb.SHED_FIRST, RulesOfThumb.FIRST_MEAL);
     }
 
     public String weightBasis() {
-        return "Asked for after %d days, of the females that are paired now: common practice. One that loses weight while she should build needs a reptile veterinarian."
+        return "Asked for after %d days, of the females that are paired or expected to lay: common practice. One that loses weight while she should build needs a reptile veterinarian."
                 .formatted(RulesOfThumb.WEIGHED);
     }
 

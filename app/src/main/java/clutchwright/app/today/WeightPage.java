@@ -45,11 +45,11 @@ public class WeightPage {
         return switch (fields.into(
                 () -> new Read(on.value().orElseGet(holding::today), weight.value()))) {
             case Entry.Faulty<Read>(var faulty) -> refused(List.copyOf(faulty.faults().values()));
-            case Entry.Understood<Read>(var read) -> write(animal.get(), read);
+            case Entry.Understood<Read>(var read) -> write(animal.get(), read, Back.from(form));
         };
     }
 
-    private Reply write(Animal animal, Read read) {
+    private Reply write(Animal animal, Read read, String back) {
         var formats = new Formats(preferring.preferences());
         var written =
                 Written.to(
@@ -65,7 +65,7 @@ public class WeightPage {
         return switch (written.result()) {
             case Edit.Saved<Happening.Weighing>(var weighing) ->
                     written.going(
-                            "/",
+                            back,
                             "%s weighs %s."
                                     .formatted(animal.tag(), formats.weight(weighing.grams())));
             case Edit.Refused<Happening.Weighing>(var problems) ->

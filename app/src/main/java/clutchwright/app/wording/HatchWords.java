@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /// When eggs hatch, in words.
 public final class HatchWords {
@@ -51,6 +52,42 @@ public final class HatchWords {
     public static String expected(LocalDate mean, LocalDate from, LocalDate to, Formats formats) {
         return "Expected to pip about %s; 9 in 10 between %s and %s."
                 .formatted(formats.dayOfYear(mean), formats.dayOfYear(from), formats.dayOfYear(to));
+    }
+
+    /// @param eggs such as `6 eggs`
+    public static String eggs(
+            String eggs, LocalDate mean, LocalDate from, LocalDate to, Formats formats) {
+        return "%s: expected to pip about %s; 9 in 10 between %s and %s."
+                .formatted(
+                        eggs,
+                        formats.dayOfYear(mean),
+                        formats.dayOfYear(from),
+                        formats.dayOfYear(to));
+    }
+
+    /// @param last the last of the days in which 9 in 10 clutches pip
+    public static String overdue(String eggs, LocalDate last, Formats formats) {
+        return "%s: 19 in 20 clutches pip by %s. Candle them, and ask a veterinarian in doubt."
+                .formatted(eggs, formats.dayOfYear(last));
+    }
+
+    /// On what a forecast rests, in a few words.
+    ///
+    /// @param sensor by which, if by any
+    @SuppressWarnings("OptionalUsedAsFieldOrParameterType")
+    public static String inShort(Optional<String> sensor, Formats formats) {
+        return sensor.map("by what %s said"::formatted)
+                .orElseGet(
+                        () ->
+                                "as if at %s, no logger says so"
+                                        .formatted(
+                                                formats.warmth(
+                                                        DevelopmentRate.REFERENCE.degrees())));
+    }
+
+    /// The common practice that forecasts begin with.
+    public static String usual(Formats formats) {
+        return "57 days at %s are common practice.".formatted(formats.warmth(31.7));
     }
 
     public static String withoutLogger(Formats formats) {

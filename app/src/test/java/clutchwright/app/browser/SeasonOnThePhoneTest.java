@@ -75,6 +75,9 @@ class SeasonOnThePhoneTest extends Browsing {
         comes("2026-02-20");
         visit("/season?season=2026");
         happens("Building");
+        page().getByLabel("Weight of F-1").fill("2010");
+        tap(button("F-1 is weighed"));
+        assertThat(page().getByRole(AriaRole.STATUS)).containsText("F-1 weighs 2,010 g.");
         comes("2026-03-03");
         visit("/season?season=2026");
         happens("Ovulation");
@@ -119,6 +122,11 @@ class SeasonOnThePhoneTest extends Browsing {
         visit("/");
         assertThat(page().locator("main")).containsText("Silent since");
         assertThat(page().locator("main")).containsText("Clutch 26-01 of F-1 Fen");
+        // At 31.0 °C it takes 59.16 days, which are over this morning: half of such clutches pip
+        // later, within the next days.
+        assertThat(page().locator("main"))
+                .containsText("6 eggs: expected to pip about 19 June; 9 in 10 between 17 June and");
+        assertThat(page().locator("main")).containsText("by what Shelf said");
         keep("today-hatching");
         page().navigate(clutch + "/hatch");
         for (int egg = 1; egg <= 6; egg++) {
@@ -132,7 +140,19 @@ class SeasonOnThePhoneTest extends Browsing {
 
         comes("2026-06-28");
         visit("/");
+        // The logger lies in a drawer since, and nothing waits for it.
+        assertThat(page().locator("main")).not().containsText("Silent since");
+        // Eleven days old: usual days for a first shed, and the first meal after it.
+        tap(button("26-01A shed whole"));
+        assertThat(page().locator("main")).containsText("Offer its first meal.");
+        tap(button("26-01A refused"));
+        assertThat(page().locator("main")).not().containsText("Offer its first meal.");
         keep("today-hatchlings");
+        visit("/today/round");
+        assertThat(page().locator(".round")).containsText("Look for its first shed.");
+        tap(button("26-01B shed in pieces"));
+        assertThat(page().locator("h1")).hasText("The round");
+        keep("round");
         visit("/season/calendar?season=2026");
         keep("glance");
     }

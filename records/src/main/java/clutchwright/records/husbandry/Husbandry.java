@@ -31,6 +31,18 @@ public final class Husbandry {
                     + " and not exists (select 1 from meal r where r.animal = a.id"
                     + " and r.made_on >= ?)";
 
+    /// A year alone is no day.
+    private static final String FIRST_DAYS =
+            "select a.id, a.hatched,"
+                    + " case when exists (select 1 from shed s where s.animal = a.id)"
+                    + " then 1 else 0 end as shed,"
+                    + " case when exists (select 1 from meal m where m.animal = a.id"
+                    + " and m.taken = 1) then 1 else 0 end as eaten,"
+                    + " (select max(m.made_on) from meal m where m.animal = a.id) as offered"
+                    + " from animal a where a.status in ('KEPT', 'HOLD_BACK', 'FOR_SALE')"
+                    + " and length(a.hatched) = 10 and a.hatched between ? and ?"
+                    + " order by a.hatched, a.id";
+
     private final Transaction tx;
 
     public Husbandry(Transaction tx) {
@@ -166,6 +178,21 @@ public final class Husbandry {
                         hunger.youngBefore().toString(),
                         hunger.adultsBefore().toString(),
                         hunger.offeredFrom().toString()));
+    }
+
+    /// The young that live here and hatched in those days, both counting, the oldest first.
+    public List<FirstDays> firstDays(LocalDate from, LocalDate to) {
+        return tx.list(
+                row ->
+                        new FirstDays(
+                                new AnimalId(row.number("id")),
+                                row.day("hatched"),
+                                row.truth("shed"),
+                                row.truth("eaten"),
+                                row.findDay("offered")),
+                FIRST_DAYS,
+                from.toString(),
+                to.toString());
     }
 
     private <T extends Happening> Map<AnimalId, T> last(String table, Class<T> kind, String where) {
