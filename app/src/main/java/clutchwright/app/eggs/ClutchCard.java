@@ -76,6 +76,6 @@ public record ClutchCard(
 
     private static boolean isDoubtful(Egg egg) {
         return !egg.candlings().isEmpty()
-                && egg.candlings().getLast().finding() == Candling.Finding.DOUBTFUL;
+                && egg.candlings().getLast().finding() != Candling.Finding.GOOD;
     }
 }

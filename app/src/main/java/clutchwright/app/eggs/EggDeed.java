@@ -1,5 +1,6 @@
 package clutchwright.app.eggs;
 
+import clutchwright.app.wording.CandlingWords;
 import clutchwright.records.checks.Edit;
 import clutchwright.records.checks.Problem;
 import clutchwright.records.clutches.Box;
@@ -109,8 +110,8 @@ sealed interface EggDeed {
         return switch (this) {
             case Candle(var finding, _, _) ->
                     switch (finding) {
-                        case GOOD -> "candled good";
-                        case DOUBTFUL -> "candled doubtful";
+                        case GOOD, NO_VEINS, DOUBTFUL, COLLAPSED ->
+                                "candled: " + CandlingWords.of(finding);
                         case SLUG -> "called slug";
                     };
             case Lose _ -> "marked lost";

@@ -40,7 +40,9 @@ record EggDeedForm(EggDeed deed, List<EggDeed.Seen> eggs) {
     private static Fields.Read<EggDeed> deed(Fields fields, Form form) {
         return switch (form.text("do")) {
             case "good" -> candled(fields, form, Candling.Finding.GOOD);
+            case "no-veins" -> candled(fields, form, Candling.Finding.NO_VEINS);
             case "doubtful" -> candled(fields, form, Candling.Finding.DOUBTFUL);
+            case "collapsed" -> candled(fields, form, Candling.Finding.COLLAPSED);
             case "slug" -> candled(fields, form, Candling.Finding.SLUG);
             case "lost" ->
                     fields.date("on").map(day -> new EggDeed.Lose(day, form.text("finding")));

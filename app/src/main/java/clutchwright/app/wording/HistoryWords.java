@@ -3,6 +3,7 @@ package clutchwright.app.wording;
 import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.records.animals.Origin;
 import clutchwright.records.animals.Status;
+import clutchwright.records.clutches.Candling;
 import clutchwright.records.journal.Entry;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -110,7 +111,9 @@ public record HistoryWords(
             case "taken", "complete", "doubted" -> held.equals("1") ? "yes" : "no";
             case "state", "fate" -> held.toLowerCase(Locale.ROOT);
             case "finding" ->
-                    entry.table().equals("candling") ? held.toLowerCase(Locale.ROOT) : held;
+                    entry.table().equals("candling")
+                            ? CandlingWords.of(Candling.Finding.valueOf(held))
+                            : held;
             case "hatched",
                     "made_on",
                     "acquired",

@@ -7,7 +7,13 @@ import clutchwright.engine.genetics.Sex;
 import clutchwright.records.clutches.Clutch;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.FilePayload;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.util.regex.Pattern;
+import javax.imageio.ImageIO;
+import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -57,9 +63,9 @@ class EggsScreenTest extends Browsing {
         inspect("eggs-candle");
         page().keyboard().press("1");
         assertThat(page().locator("h1")).hasText("Egg 2");
-        page().keyboard().press("2");
-        assertThat(page().locator("h1")).hasText("Egg 3");
         page().keyboard().press("3");
+        assertThat(page().locator("h1")).hasText("Egg 3");
+        page().keyboard().press("5");
         assertThat(page().locator("h1")).hasText("Egg 4");
         page().getByRole(AriaRole.LINK, named("Skip this egg")).click();
         assertThat(page().locator("h1")).hasText("Egg 5");
@@ -81,6 +87,60 @@ class EggsScreenTest extends Browsing {
         open("/eggs");
         assertThat(page().locator("main")).containsText("box A1 in North");
         inspect("eggs-list");
+    }
+
+    @Test
+    void one_egg_has_a_page_with_its_looks_its_weight_how_it_lies_and_photos() throws IOException {
+        var clutch = clutch("EG-1E", 3);
+        open(path(clutch));
+        page().locator("input[name=egg]").nth(1).check();
+        page().getByRole(AriaRole.BUTTON, button("No veins")).click();
+        assertThat(page().locator(".flash")).containsText("1 egg candled: no veins.");
+        page().locator("input[name=egg]").nth(1).check();
+        page().getByRole(AriaRole.BUTTON, button("Collapsed")).click();
+        // Neither is given up for that.
+        assertThat(page().locator(".head")).containsText("2 waiting, 1 doubtful");
+        page().getByLabel("All of egg 2").click();
+        assertThat(page().locator(".egg-course tbody tr")).hasCount(3);
+        assertThat(page().locator(".egg-course")).containsText("candled: collapsed");
+
+        page().getByLabel("Weight, g").fill("heavy");
+        page().getByRole(AriaRole.BUTTON, button("Weigh it")).click();
+        assertThat(page().locator("#weight-fault")).isVisible();
+        page().getByLabel("Weight, g").fill("84.5");
+        page().getByRole(AriaRole.BUTTON, button("Weigh it")).click();
+        assertThat(page().locator(".egg-course")).containsText("84.5 g");
+        page().getByLabel("How it lies").fill("pencil mark up");
+        page().getByRole(AriaRole.BUTTON, button("Keep that")).click();
+        assertThat(page().locator(".candling")).containsText("pencil mark up");
+
+        page().locator("#photo")
+                .setInputFiles(new FilePayload("no.txt", "text/plain", new byte[] {1, 2, 3}));
+        page().getByRole(AriaRole.BUTTON, button("Add it")).click();
+        assertThat(page().locator("#photo-fault")).isVisible();
+        page().locator("#photo").setInputFiles(new FilePayload("e.png", "image/png", picture()));
+        page().getByLabel("Caption").fill("before the light");
+        page().getByRole(AriaRole.BUTTON, button("Add it")).click();
+        assertThat(page().locator(".egg-album figure")).hasCount(1);
+        var width =
+                page().locator(".egg-album img")
+                        .evaluate("image => image.decode().then(() => image.naturalWidth)");
+        Assertions.assertThat(((Number) width).intValue()).isEqualTo(60);
+        inspect("egg");
+
+        page().getByLabel("Remove the photo").click();
+        assertThat(page().locator(".egg-album figure")).hasCount(0);
+        page().getByRole(AriaRole.BUTTON, button("Undo")).click();
+        open(path(clutch) + "/egg/2");
+        assertThat(page().locator(".egg-album figure")).hasCount(1);
+        open(path(clutch) + "/egg/9");
+        assertThat(page().locator("h1")).hasText("Not found");
+    }
+
+    private static byte[] picture() throws IOException {
+        var out = new ByteArrayOutputStream();
+        ImageIO.write(new BufferedImage(60, 40, BufferedImage.TYPE_INT_RGB), "png", out);
+        return out.toByteArray();
     }
 
     @Test

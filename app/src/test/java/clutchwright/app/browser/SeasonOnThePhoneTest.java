@@ -110,6 +110,22 @@ class SeasonOnThePhoneTest extends Browsing {
         assertThat(page().locator(".flash")).containsText("6 eggs put into box A1.");
         keep("laid");
 
+        comes("2026-04-27");
+        visit("/");
+        assertThat(page().locator("main")).containsText("Not candled yet.");
+        page().getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Clutch 26-01"))
+                .last()
+                .click();
+        for (int egg = 1; egg <= 6; egg++) {
+            assertThat(page().locator("h1")).hasText("Egg " + egg);
+            if (egg == 1) {
+                keep("candling");
+            }
+            tap(page().locator("button[name=finding]").nth(egg == 6 ? 1 : 0));
+        }
+        assertThat(page().locator(".head")).containsText("5 waiting, 1 doubtful, 1 slug");
+        keep("candled");
+
         comes("2026-05-24");
         bring("cabinet.csv", log("2026-04-19", "2026-05-24", 31.0));
         keep("logger");

@@ -65,6 +65,7 @@ final class ClutchRows {
     List<Egg> eggs(String condition, Object... parameters) {
         var hatchlings = hatchlings(condition, parameters);
         var candlings = candlings(condition, parameters);
+        var weights = weights(condition, parameters);
         return tx.list(
                 row -> {
                     var id = new EggId(row.number("id"));
@@ -75,7 +76,9 @@ final class ClutchRows {
                             Math.toIntExact(row.number("running")),
                             row.findNumber("box").map(BoxId::new),
                             fate(row, hatchlings.getOrDefault(id, List.of())),
-                            candlings.getOrDefault(id, List.of()));
+                            row.text("lies"),
+                            candlings.getOrDefault(id, List.of()),
+                            weights.getOrDefault(id, List.of()));
                 },
                 "select * from egg where " + condition + " order by clutch, running",
                 parameters);
@@ -115,6 +118,23 @@ final class ClutchRows {
                         parameters)
                 .stream()
                 .collect(Collectors.groupingBy(Candling::egg));
+    }
+
+    private Map<EggId, List<EggWeighing>> weights(String condition, Object... parameters) {
+        return tx
+                .list(
+                        row ->
+                                new EggWeighing(
+                                        row.number("id"),
+                                        new EggId(row.number("egg")),
+                                        row.day("made_on"),
+                                        row.real("grams")),
+                        "select * from egg_weighing where egg in (select id from egg where "
+                                + condition
+                                + ") order by made_on, id",
+                        parameters)
+                .stream()
+                .collect(Collectors.groupingBy(EggWeighing::egg));
     }
 
     private static Fate fate(Row row, List<AnimalId> hatchlings) {

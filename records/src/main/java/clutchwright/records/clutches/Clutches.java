@@ -107,6 +107,8 @@ public final class Clutches {
         }
         for (var egg : current.get().eggs()) {
             tx.deleteWhere("candling", "egg", egg.id().value());
+            tx.deleteWhere("egg_weighing", "egg", egg.id().value());
+            tx.deleteWhere("egg_photo", "egg", egg.id().value());
             tx.delete("egg", egg.id().value());
         }
         tx.deleteWhere("sire_candidate", "clutch", id.value());

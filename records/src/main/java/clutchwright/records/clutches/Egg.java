@@ -8,7 +8,9 @@ import java.util.Optional;
 ///
 /// @param number    its place in the count, from one
 /// @param box       where it is, or was last
+/// @param lies      which way up, and whether that is marked, in the keeper's words; may be blank
 /// @param candlings in the order in which they were done
+/// @param weights   in the order in which they were taken
 public record Egg(
         EggId id,
         long version,
@@ -16,10 +18,13 @@ public record Egg(
         int number,
         Optional<BoxId> box,
         Fate fate,
-        List<Candling> candlings) {
+        String lies,
+        List<Candling> candlings,
+        List<EggWeighing> weights) {
 
     public Egg {
         candlings = List.copyOf(candlings);
+        weights = List.copyOf(weights);
     }
 
     /// None, one, or twins.

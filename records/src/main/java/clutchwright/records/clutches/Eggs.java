@@ -69,6 +69,38 @@ public final class Eggs {
                         });
     }
 
+    /// Writes down what an egg weighs.
+    ///
+    /// @param grams above zero
+    public Edit<Egg> weigh(EggId id, LocalDate on, double grams) {
+        var egg = theEgg(id);
+        return notBeforeLaying(egg, Field.GRAMS, on)
+                .addIf(
+                        !(grams > 0) || Double.isInfinite(grams),
+                        new Problem.NotPositive(Field.GRAMS, grams))
+                .<Egg>refusal()
+                .orElseGet(
+                        () -> {
+                            tx.insert(
+                                    "egg_weighing",
+                                    Values.of()
+                                            .set("egg", id.value())
+                                            .set("made_on", on)
+                                            .set("grams", grams));
+                            return new Edit.Saved<>(theEgg(id));
+                        });
+    }
+
+    /// Writes down which way up an egg lies, over what was written before.
+    ///
+    /// @param version of the egg, as it was seen
+    public Edit<Egg> lies(EggId id, long version, String how) {
+        var egg = theEgg(id);
+        return egg.version() == version
+                ? fated(egg, Values.of().set("lies", how.strip()))
+                : new Edit.Stale<>(egg);
+    }
+
     /// Puts eggs into a box; all of them or none.
     ///
     /// @param eggs at least one

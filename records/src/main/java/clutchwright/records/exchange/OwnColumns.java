@@ -44,6 +44,8 @@ final class OwnColumns {
 
     static final List<String> PHOTOS = List.of("animal", "file", "added", "caption");
 
+    static final List<String> EGG_PHOTOS = List.of("egg", "file", "added", "caption");
+
     private OwnColumns() {}
 
     static boolean are(List<String> headings) {
@@ -52,7 +54,12 @@ final class OwnColumns {
 
     static Stream<String> files() {
         return Stream.concat(
-                Stream.of("animals.csv", "statements.csv", "places.csv", "photos.csv"),
+                Stream.of(
+                        "animals.csv",
+                        "statements.csv",
+                        "places.csv",
+                        "photos.csv",
+                        "egg-photos.csv"),
                 PackageTable.ALL.stream().map(PackageTable::file));
     }
 }

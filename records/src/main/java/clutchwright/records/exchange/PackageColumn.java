@@ -21,6 +21,8 @@ record PackageColumn(
         WHOLE("integer"),
         /// Above zero.
         NUMBER("number"),
+        /// Of either sign.
+        SIGNED("number"),
         YES_NO("boolean"),
         DAY("date"),
         /// A name by which rows of other files call this one; not kept.
@@ -31,7 +33,8 @@ record PackageColumn(
         PAIRING("string"),
         CLUTCH("string"),
         EGG("string"),
-        BOX("string");
+        BOX("string"),
+        INCUBATOR("string");
 
         private final String schemaType;
 

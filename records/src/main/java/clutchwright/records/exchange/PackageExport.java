@@ -8,6 +8,7 @@ import clutchwright.records.animals.Tag;
 import clutchwright.records.clutches.ClutchNumber;
 import clutchwright.records.exchange.AnimalEntry.SireEntry;
 import clutchwright.records.exchange.PackageColumn.Kind;
+import clutchwright.records.photos.EggPhotos;
 import clutchwright.records.photos.Photos;
 import clutchwright.records.places.Places;
 import clutchwright.records.statements.Statement;
@@ -53,7 +54,7 @@ final class PackageExport {
         for (var table : PackageTable.ALL) {
             mirror(table);
         }
-        int photos = photos();
+        int photos = photos() + eggPhotos();
         folder.write("datapackage.json", PackageDescription.of(tx.today(), described));
         return new OpenPackage.Written(
                 described.stream()
@@ -157,7 +158,7 @@ final class PackageExport {
     }
 
     private void readNames() {
-        for (var kind : List.of(Kind.PAIRING, Kind.CLUTCH, Kind.EGG, Kind.BOX)) {
+        for (var kind : List.of(Kind.PAIRING, Kind.CLUTCH, Kind.EGG, Kind.BOX, Kind.INCUBATOR)) {
             names.put(kind, new HashMap<>());
         }
         tx.list(row -> row.number("id"), "select id from pairing order by id")
@@ -181,6 +182,9 @@ final class PackageExport {
         tx.list(
                 row -> put(Kind.BOX, row.number("id"), row.text("label")),
                 "select id, label from box");
+        tx.list(
+                row -> put(Kind.INCUBATOR, row.number("id"), row.text("name")),
+                "select id, name from incubator");
         var candidates = new ParentageRows(tx, "clutch");
         var ids = List.copyOf(names(Kind.CLUTCH).keySet());
         candidates
@@ -223,10 +227,11 @@ final class PackageExport {
             case DAY -> row.findText(column.column()).orElse("");
             case WORD -> row.text(column.column()).toLowerCase(Locale.ROOT).replace('_', ' ');
             case WHOLE -> Long.toString(row.number(column.column()));
-            case NUMBER -> row.findReal(column.column()).map(PackageExport::number).orElse("");
+            case NUMBER, SIGNED ->
+                    row.findReal(column.column()).map(PackageExport::number).orElse("");
             case YES_NO -> row.truth(column.column()) ? "yes" : "no";
             case NAME -> name(table.names().orElseThrow(), row.number("id"));
-            case ANIMAL, PAIRING, CLUTCH, EGG, BOX ->
+            case ANIMAL, PAIRING, CLUTCH, EGG, BOX, INCUBATOR ->
                     row.findNumber(column.column()).map(id -> name(column.kind(), id)).orElse("");
             case SIRE ->
                     row.findNumber(column.column())
@@ -263,6 +268,30 @@ final class PackageExport {
             }
         }
         csv("photos.csv", OwnColumns.PHOTOS, List.of("string", "string", "date", "string"), rows);
+        return rows.size();
+    }
+
+    private int eggPhotos() throws IOException {
+        var photos = new EggPhotos(tx);
+        var rows = new ArrayList<List<String>>();
+        for (var photo : photos.all()) {
+            var file = photos.file(photo);
+            if (Files.isRegularFile(file)) {
+                var name = "photos/" + photo.digest() + ".jpg";
+                folder.copy(name, file);
+                rows.add(
+                        List.of(
+                                name(Kind.EGG, photo.egg().value()),
+                                name,
+                                photo.added().toString(),
+                                photo.caption()));
+            }
+        }
+        csv(
+                "egg-photos.csv",
+                OwnColumns.EGG_PHOTOS,
+                List.of("string", "string", "date", "string"),
+                rows);
         return rows.size();
     }
 

@@ -4,6 +4,7 @@ import clutchwright.records.checks.Edit;
 import clutchwright.records.exchange.ImportOutcome.Applied;
 import clutchwright.records.exchange.Problem.Where;
 import clutchwright.records.exchange.sheets.Sheet;
+import clutchwright.records.photos.EggPhotos;
 import clutchwright.records.photos.Photos;
 import clutchwright.records.places.Places;
 import clutchwright.records.places.Rack;
@@ -12,9 +13,11 @@ import clutchwright.records.places.Tub;
 import clutchwright.records.statements.Statements;
 import clutchwright.records.store.Transaction;
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 
 /// Reads every file of a package into the records, within one transaction.
 final class PackageImport {
@@ -61,6 +64,10 @@ final class PackageImport {
         var photos = source.read("photos.csv", OwnColumns.PHOTOS);
         if (photos.isPresent()) {
             photos(photos.get(), rows);
+        }
+        var eggPhotos = source.read("egg-photos.csv", OwnColumns.EGG_PHOTOS);
+        if (eggPhotos.isPresent()) {
+            eggPhotos(eggPhotos.get(), rows);
         }
         return applied;
     }
@@ -196,23 +203,45 @@ final class PackageImport {
         var photos = new Photos(tx);
         for (var cells : RowByHeading.all(sheet)) {
             var animal = rows.animal(cells.get("animal"));
-            var bytes = source.photo(cells.get("file"));
-            var added =
-                    StatementRow.day(cells, "added", problems)
-                            .flatMap(day -> day)
-                            .orElse(tx.today());
-            if (animal.isEmpty() || bytes.isEmpty()) {
-                var missing = animal.isEmpty() ? "animal" : "file";
-                report(
-                        "photos.csv",
-                        cells.row(),
-                        new Finding.MissingReference(missing, cells.get(missing)));
-                continue;
+            var picture = picture("photos.csv", "animal", animal.isPresent(), cells);
+            if (animal.isPresent() && picture.isPresent()) {
+                saved(
+                        photos.restore(
+                                animal.get(), picture.get(), added(cells), cells.get("caption")),
+                        new Where.OtherFile("photos.csv", cells.row()));
             }
-            saved(
-                    photos.restore(animal.get(), bytes.get(), added, cells.get("caption")),
-                    new Where.OtherFile("photos.csv", cells.row()));
         }
+    }
+
+    private void eggPhotos(Sheet sheet, PackageRows rows) throws IOException {
+        var photos = new EggPhotos(tx);
+        for (var cells : RowByHeading.all(sheet)) {
+            var egg = rows.egg(cells.get("egg"));
+            var picture = picture("egg-photos.csv", "egg", egg.isPresent(), cells);
+            if (egg.isPresent() && picture.isPresent()) {
+                saved(
+                        photos.restore(
+                                egg.get(), picture.get(), added(cells), cells.get("caption")),
+                        new Where.OtherFile("egg-photos.csv", cells.row()));
+            }
+        }
+    }
+
+    /// The bytes of a row's picture, or a report of what the row lacks.
+    ///
+    /// @param of what it is a picture of
+    private Optional<byte[]> picture(String file, String of, boolean known, RowByHeading cells)
+            throws IOException {
+        var bytes = source.photo(cells.get("file"));
+        if (!known || bytes.isEmpty()) {
+            var missing = known ? "file" : of;
+            report(file, cells.row(), new Finding.MissingReference(missing, cells.get(missing)));
+        }
+        return bytes;
+    }
+
+    private LocalDate added(RowByHeading cells) {
+        return StatementRow.day(cells, "added", problems).flatMap(day -> day).orElseGet(tx::today);
     }
 
     private <T> void saved(Edit<T> edit, Where where) {

@@ -9,6 +9,7 @@ import clutchwright.engine.probability.Fraction;
 import clutchwright.records.animals.Animals;
 import clutchwright.records.animals.ParentageRows;
 import clutchwright.records.checks.Parent;
+import clutchwright.records.clutches.EggId;
 import clutchwright.records.exchange.PackageColumn.Kind;
 import clutchwright.records.exchange.Problem.Where;
 import clutchwright.records.exchange.sheets.Sheet;
@@ -40,7 +41,14 @@ final class PackageRows {
     PackageRows(Transaction tx, List<Problem> problems) {
         this.tx = tx;
         this.problems = problems;
-        for (var kind : List.of(Kind.ANIMAL, Kind.PAIRING, Kind.CLUTCH, Kind.EGG, Kind.BOX)) {
+        for (var kind :
+                List.of(
+                        Kind.ANIMAL,
+                        Kind.PAIRING,
+                        Kind.CLUTCH,
+                        Kind.EGG,
+                        Kind.BOX,
+                        Kind.INCUBATOR)) {
             ids.put(kind, new HashMap<>());
         }
         new Animals(tx)
@@ -52,6 +60,10 @@ final class PackageRows {
 
     Optional<AnimalId> animal(String tag) {
         return Optional.ofNullable(names(Kind.ANIMAL).get(Keys.of(tag))).map(AnimalId::new);
+    }
+
+    Optional<EggId> egg(String name) {
+        return Optional.ofNullable(names(Kind.EGG).get(Keys.of(name))).map(EggId::new);
     }
 
     void read(PackageTable table, Sheet sheet) {
@@ -94,6 +106,13 @@ final class PackageRows {
             if (table.table().equals("egg")) {
                 checkFate();
             }
+            if (table.table().equals("incubator")) {
+                filled.put("name_key", Words.key(cell("incubator")));
+                within("set_point_celsius", "set point celsius", 20, 40);
+            }
+            if (table.table().equals("sensor")) {
+                checkSensor();
+            }
             if (!faulty) {
                 checkParents();
             }
@@ -116,9 +135,10 @@ final class PackageRows {
                 case WORD -> word(column, cell);
                 case WHOLE -> whole(column, cell);
                 case NUMBER -> number(column, cell);
+                case SIGNED -> signed(column, cell);
                 case YES_NO -> yesNo(column, cell);
                 case DAY -> day(column, cell);
-                case ANIMAL, PAIRING, CLUTCH, EGG, BOX -> reference(column, cell);
+                case ANIMAL, PAIRING, CLUTCH, EGG, BOX, INCUBATOR -> reference(column, cell);
                 case SIRE -> sire(column, cell);
                 case NAME -> {}
             }
@@ -171,6 +191,14 @@ final class PackageRows {
                 }
             }
             report(new Finding.BadNumber(Column.WEIGHT, cell));
+        }
+
+        private void signed(PackageColumn column, String cell) {
+            if (cell.strip().matches("-?[0-9]{1,9}(\\.[0-9]{1,30})?")) {
+                filled.put(column.column(), Double.parseDouble(cell.strip()));
+            } else {
+                report(new Finding.NotInList(column.heading(), cell, List.of()));
+            }
         }
 
         private void yesNo(PackageColumn column, String cell) {
@@ -230,6 +258,39 @@ final class PackageRows {
                                                                         cell("sire question"),
                                                                         all))));
             }
+        }
+
+        /// One topic cannot feed two sensors.
+        private void checkSensor() {
+            filled.put("name_key", Words.key(cell("sensor")));
+            within("correction_kelvin", "correction kelvin", -5, 5);
+            within("silent_after_minutes", "silent after minutes", 1, 10_080);
+            var topic = cell("topic");
+            var taken =
+                    tx.first(
+                            found -> found.text("name_key"),
+                            "select name_key from sensor where topic <> '' and topic = ?"
+                                    + " and member = ?",
+                            topic,
+                            cell("member"));
+            if (taken.filter(name -> !name.equals(filled.get("name_key"))).isPresent()) {
+                report(new Finding.OnRecord(topic, false, List.of()));
+            }
+        }
+
+        private void within(String column, String heading, double low, double high) {
+            if (filled.get(column) instanceof Number number
+                    && !(number.doubleValue() >= low && number.doubleValue() <= high)) {
+                report(
+                        new Finding.NotInList(
+                                heading,
+                                cell(heading),
+                                List.of(number(low) + " to " + number(high))));
+            }
+        }
+
+        private static String number(double value) {
+            return Long.toString(Math.round(value));
         }
 
         private void checkFate() {

@@ -112,6 +112,15 @@ record PackageTable(
                                     NOTES),
                             List.of()),
                     new PackageTable(
+                            "incubators.csv",
+                            "incubator",
+                            Optional.of(Kind.INCUBATOR),
+                            List.of(
+                                    needed("incubator", "name", Kind.TEXT),
+                                    needed("set point celsius", "set_point_celsius", Kind.NUMBER),
+                                    NOTES),
+                            List.of("name_key")),
+                    new PackageTable(
                             "boxes.csv",
                             "box",
                             Optional.of(Kind.BOX),
@@ -120,6 +129,23 @@ record PackageTable(
                                     text("incubator", "incubator"),
                                     NOTES),
                             List.of("label_key")),
+                    new PackageTable(
+                            "sensors.csv",
+                            "sensor",
+                            Optional.empty(),
+                            List.of(
+                                    needed("sensor", "name", Kind.TEXT),
+                                    needed("incubator", "incubator", Kind.INCUBATOR),
+                                    optional("box", "box", Kind.BOX),
+                                    text("topic", "topic"),
+                                    text("member", "member"),
+                                    word("scale", "scale", "celsius", "fahrenheit"),
+                                    needed("correction kelvin", "correction_kelvin", Kind.SIGNED),
+                                    needed(
+                                            "silent after minutes",
+                                            "silent_after_minutes",
+                                            Kind.WHOLE)),
+                            List.of("incubator", "name_key")),
                     new PackageTable(
                             "clutches.csv",
                             "clutch",
@@ -148,7 +174,8 @@ record PackageTable(
                                     word("fate", "fate", "incubating", "slug", "lost", "hatched"),
                                     optional("box", "box", Kind.BOX),
                                     optional("date", "fated_on", Kind.DAY),
-                                    text("finding", "finding")),
+                                    text("finding", "finding"),
+                                    text("lies", "lies")),
                             List.of("clutch", "running")),
                     new PackageTable(
                             "hatchlings.csv",
@@ -163,7 +190,23 @@ record PackageTable(
                             List.of(
                                     needed("egg", "egg", Kind.EGG),
                                     needed("date", "seen_on", Kind.DAY),
-                                    word("finding", "finding", "good", "doubtful", "slug"),
+                                    word(
+                                            "finding",
+                                            "finding",
+                                            "good",
+                                            "no veins",
+                                            "doubtful",
+                                            "collapsed",
+                                            "slug"),
                                     NOTES),
+                            List.of()),
+                    new PackageTable(
+                            "egg-weighings.csv",
+                            "egg_weighing",
+                            Optional.empty(),
+                            List.of(
+                                    needed("egg", "egg", Kind.EGG),
+                                    needed("date", "made_on", Kind.DAY),
+                                    needed("grams", "grams", Kind.NUMBER)),
                             List.of()));
 }

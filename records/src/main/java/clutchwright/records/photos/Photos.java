@@ -5,18 +5,11 @@ import clutchwright.records.checks.Edit;
 import clutchwright.records.checks.Field;
 import clutchwright.records.checks.Problem;
 import clutchwright.records.store.Row;
-import clutchwright.records.store.StoreFailure;
 import clutchwright.records.store.Transaction;
 import clutchwright.records.store.Values;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.LocalDate;
 import java.util.HashMap;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,9 +21,11 @@ public final class Photos {
     public static final String FOLDER = "photos";
 
     private final Transaction tx;
+    private final PictureFiles files;
 
     public Photos(Transaction tx) {
         this.tx = tx;
+        this.files = new PictureFiles(tx.folder().resolve(FOLDER));
     }
 
     /// Keeps a photo, redrawn: nothing of the file but the picture is kept.
@@ -109,16 +104,16 @@ public final class Photos {
 
     /// The picture, JPEG.
     public Path file(Photo photo) {
-        return folder().resolve(photo.digest() + ".jpg");
+        return files.full(photo.digest());
     }
 
     /// The picture small, JPEG, no side longer than 480 pixels.
     public Path thumbnail(Photo photo) {
-        return folder().resolve(photo.digest() + ".small.jpg");
+        return files.small(photo.digest());
     }
 
     private Edit<Photo> keep(AnimalId animal, Picture picture, String caption, LocalDate added) {
-        var digest = digest(picture.jpeg());
+        var digest = PictureFiles.digest(picture);
         var same =
                 tx.first(
                         Photos::read,
@@ -128,9 +123,7 @@ public final class Photos {
         if (same.isPresent()) {
             return new Edit.Saved<>(same.get());
         }
-        // The file first: a row without its file would be a hole, a file without a row is not.
-        write(folder().resolve(digest + ".jpg"), picture.jpeg());
-        write(folder().resolve(digest + ".small.jpg"), picture.thumbnail());
+        files.keep(digest, picture);
         long id =
                 tx.insert(
                         "photo",
@@ -142,29 +135,6 @@ public final class Photos {
                                 .set("height", picture.height())
                                 .set("caption", caption.strip()));
         return new Edit.Saved<>(find(new PhotoId(id)).orElseThrow());
-    }
-
-    private Path folder() {
-        return tx.folder().resolve(FOLDER);
-    }
-
-    private static void write(Path file, byte[] content) {
-        try {
-            Files.createDirectories(file.toAbsolutePath().getParent());
-            var half = Files.createTempFile(file.toAbsolutePath().getParent(), "half", ".part");
-            Files.write(half, content);
-            Files.move(half, file, StandardCopyOption.REPLACE_EXISTING);
-        } catch (IOException e) {
-            throw new StoreFailure("the photo cannot be written to " + file, e);
-        }
-    }
-
-    private static String digest(byte[] content) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
     }
 
     private static Photo read(Row row) {

@@ -1,6 +1,7 @@
 package clutchwright.records.clutches;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import clutchwright.engine.genetics.Sex;
 import clutchwright.engine.pedigree.AnimalId;
@@ -238,6 +239,46 @@ class ClutchTest {
         assertThat(notebook.list(tx -> new Eggs(tx).in(box.id())))
                 .extracting(Egg::number)
                 .containsExactly(2);
+    }
+
+    @Test
+    void an_egg_is_followed_by_what_the_light_shows_its_weight_and_how_it_lies() {
+        var one = lay(2, 0).eggs().getFirst();
+        notebook.write(
+                tx -> {
+                    var eggs = new Eggs(tx);
+                    eggs.candle(one.id(), LAID.plusDays(2), Candling.Finding.NO_VEINS, "")
+                            .theSaved();
+                    eggs.weigh(one.id(), LAID.plusDays(30), 79.5).theSaved();
+                    eggs.weigh(one.id(), LAID, 84).theSaved();
+                    return eggs.candle(one.id(), LAID.plusDays(50), Candling.Finding.COLLAPSED, "")
+                            .theSaved();
+                });
+        var seen = egg(one);
+        notebook.write(tx -> new Eggs(tx).lies(seen.id(), seen.version(), " mark up ").theSaved());
+
+        // Neither says that it is dead: a late egg may cave in and hatch.
+        assertThat(egg(one).fate()).isEqualTo(new Fate.Incubating());
+        assertThat(egg(one).candlings())
+                .extracting(Candling::finding)
+                .containsExactly(Candling.Finding.NO_VEINS, Candling.Finding.COLLAPSED);
+        assertThat(egg(one).weights())
+                .extracting(EggWeighing::on, EggWeighing::grams)
+                .containsExactly(tuple(LAID, 84.0), tuple(LAID.plusDays(30), 79.5));
+        assertThat(egg(one).lies()).isEqualTo("mark up");
+
+        Edit<Egg> stale = notebook.write(tx -> new Eggs(tx).lies(one.id(), one.version(), "else"));
+        assertThat(stale).isInstanceOf(Edit.Stale.class);
+        assertRefused(
+                notebook.write(tx -> new Eggs(tx).weigh(one.id(), LAID, 0)),
+                new Problem.NotPositive(Field.GRAMS, 0));
+        assertRefused(
+                notebook.write(tx -> new Eggs(tx).weigh(one.id(), LAID.minusDays(1), 80)),
+                new Problem.WrongOrder(Field.LAID, LAID, Field.GRAMS, LAID.minusDays(1)));
+    }
+
+    private Egg egg(Egg of) {
+        return notebook.database().read(tx -> new Eggs(tx).theEgg(of.id()));
     }
 
     @Test

@@ -106,6 +106,20 @@ final class Dump {
                 "place",
                 ANIMAL.formatted("candidate"),
                 "weight");
+        add(tx, lines, "incubator", "name", "name_key", "set_point_celsius", "notes");
+        add(
+                tx,
+                lines,
+                "sensor",
+                "name",
+                "name_key",
+                "(select name from incubator x where x.id = t.incubator)",
+                "(select label from box x where x.id = t.box)",
+                "topic",
+                "member",
+                "scale",
+                "correction_kelvin",
+                "silent_after_minutes");
         add(tx, lines, "box", "label", "label_key", "incubator", "notes");
         add(
                 tx,
@@ -115,8 +129,20 @@ final class Dump {
                 "fate",
                 "(select label from box x where x.id = t.box)",
                 "fated_on",
-                "finding");
+                "finding",
+                "lies");
         add(tx, lines, "hatchling", EGG.formatted("egg"), ANIMAL.formatted("animal"));
+        add(tx, lines, "egg_weighing", EGG.formatted("egg"), "made_on", "grams");
+        add(
+                tx,
+                lines,
+                "egg_photo",
+                EGG.formatted("egg"),
+                "digest",
+                "added_on",
+                "width",
+                "height",
+                "caption");
         add(tx, lines, "candling", EGG.formatted("egg"), "seen_on", "finding", "notes");
         add(tx, lines, "weighing", ANIMAL.formatted("animal"), "made_on", "grams", "notes");
         add(

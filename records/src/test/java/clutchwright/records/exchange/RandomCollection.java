@@ -25,9 +25,14 @@ import clutchwright.records.clutches.Eggs;
 import clutchwright.records.clutches.Hatching;
 import clutchwright.records.clutches.Laying;
 import clutchwright.records.husbandry.Husbandry;
+import clutchwright.records.incubators.Incubators;
+import clutchwright.records.incubators.Sensor;
+import clutchwright.records.incubators.SensorId;
+import clutchwright.records.incubators.Sensors;
 import clutchwright.records.overlay.Overlay;
 import clutchwright.records.pairings.Pairings;
 import clutchwright.records.pairings.SignSeen;
+import clutchwright.records.photos.EggPhotos;
 import clutchwright.records.photos.Photos;
 import clutchwright.records.places.Places;
 import clutchwright.records.places.TubId;
@@ -38,6 +43,7 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -268,7 +274,35 @@ final class RandomCollection {
             var good = clutch.incubating();
             var box = boxes.labelled(i % 2 == 0 ? "=Box" : "Box 7");
             eggs.putInto(box.id(), good.stream().map(egg -> egg.id()).toList()).theSaved();
-            eggs.candle(good.get(0).id(), TODAY, Candling.Finding.GOOD, text()).theSaved();
+            for (var finding :
+                    List.of(
+                            Candling.Finding.GOOD,
+                            Candling.Finding.NO_VEINS,
+                            Candling.Finding.COLLAPSED)) {
+                eggs.candle(good.get(0).id(), TODAY, finding, text()).theSaved();
+            }
+            eggs.weigh(good.get(0).id(), TODAY, 84.5).theSaved();
+            eggs.weigh(good.get(0).id(), TODAY, 84.5).theSaved();
+            var marked = eggs.theEgg(good.get(0).id());
+            eggs.lies(marked.id(), marked.version(), text()).theSaved();
+            new EggPhotos(tx).add(good.get(0).id(), picture(), text()).theSaved();
+            var cabinet =
+                    new Incubators(tx).add("Cabinet " + i, 31.5 + i / 10.0, text()).theSaved();
+            new Sensors(tx)
+                    .add(
+                            new Sensor(
+                                    new SensorId(0),
+                                    1,
+                                    "Shelf",
+                                    cabinet.id(),
+                                    maybe(box.id()),
+                                    i == 0
+                                            ? Sensor.Source.NONE
+                                            : new Sensor.Source("house/" + i, "t"),
+                                    one(List.of(Sensor.Scale.values())),
+                                    0.4 * i - 0.2,
+                                    Duration.ofMinutes(60 + i)))
+                    .theSaved();
             var lost = eggs.theEgg(good.get(1).id());
             eggs.lose(lost.id(), lost.version(), TODAY, text()).theSaved();
             eggs.hatch(

@@ -3,6 +3,10 @@ package clutchwright.records.store;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import clutchwright.records.Notebook;
+import clutchwright.records.clutches.Candling;
+import clutchwright.records.clutches.Clutches;
+import clutchwright.records.clutches.EggId;
+import clutchwright.records.clutches.Eggs;
 import clutchwright.records.pairings.PairingId;
 import clutchwright.records.pairings.Pairings;
 import clutchwright.records.pairings.SignSeen;
@@ -12,6 +16,7 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -44,12 +49,97 @@ class EarlierSchemaTest {
                     insert into entry (change, table_name, row_id, before_image)
                     values (1, 'sign_seen', 9, '{}')""");
 
+    /// A clutch of three eggs and a look at each; the ninth candling was removed since.
+    private static final List<String> FOURTH_VERSION =
+            List.of(
+                    """
+                    insert into clutch (id, version, season, running, dam, sire, without_sire,
+                        laid_on, species, notes)
+                    values (1, 1, 2024, 1, 1, 2, 0, '2024-04-01', 'python-regius', '')""",
+                    """
+                    insert into egg (id, version, clutch, running, fate, finding)
+                    values (1, 1, 1, 1, 'INCUBATING', ''), (2, 1, 1, 2, 'INCUBATING', ''),
+                        (3, 1, 1, 3, 'SLUG', '')""",
+                    """
+                    insert into candling (id, version, egg, seen_on, finding, notes)
+                    values (1, 1, 1, '2024-04-06', 'GOOD', 'veins all round'),
+                        (2, 1, 2, '2024-04-06', 'DOUBTFUL', ''),
+                        (3, 1, 3, '2024-04-06', 'SLUG', '')""",
+                    """
+                    insert into entry (change, table_name, row_id, before_image)
+                    values (1, 'candling', 9, '{}')""");
+
+    @Test
+    void looks_at_eggs_of_the_fourth_version_stay_and_others_join_them(@TempDir Path folder)
+            throws SQLException {
+        var source = new SQLiteDataSource();
+        source.setUrl("jdbc:sqlite:" + folder.resolve("clutchwright.db"));
+        written(source, Dialect.SQLITE, "4", concat(FIRST_VERSION, FOURTH_VERSION));
+
+        try (var notebook = new Notebook(Database.open(folder, Notebook.CLOCK))) {
+            holdsLooks(notebook);
+        }
+    }
+
+    @Test
+    void so_do_looks_at_eggs_on_postgresql(@TempDir Path folder) throws IOException, SQLException {
+        try (var server = EmbeddedPostgres.builder().start()) {
+            written(
+                    server.getPostgresDatabase(),
+                    Dialect.POSTGRESQL,
+                    "4",
+                    concat(FIRST_VERSION, FOURTH_VERSION));
+            var url = server.getJdbcUrl("postgres", "postgres");
+
+            try (var notebook = new Notebook(Database.url(url, folder, Notebook.CLOCK))) {
+                holdsLooks(notebook);
+            }
+        }
+    }
+
+    private static List<String> concat(List<String> some, List<String> others) {
+        return Stream.concat(some.stream(), others.stream()).toList();
+    }
+
+    private static void holdsLooks(Notebook notebook) {
+        assertThat(looks(notebook))
+                .extracting(Candling::finding)
+                .containsExactly(
+                        Candling.Finding.GOOD, Candling.Finding.DOUBTFUL, Candling.Finding.SLUG);
+        var egg =
+                notebook.write(
+                        tx -> {
+                            var eggs = new Eggs(tx);
+                            eggs.weigh(new EggId(1), Notebook.TODAY, 80).theSaved();
+                            return eggs.candle(
+                                            new EggId(1),
+                                            Notebook.TODAY,
+                                            Candling.Finding.COLLAPSED,
+                                            "")
+                                    .theSaved();
+                        });
+        assertThat(egg.lies()).isEmpty();
+        assertThat(egg.weights()).hasSize(1);
+        // The ninth was taken once: the journal still speaks of it.
+        assertThat(egg.candlings().getLast().id()).isGreaterThan(9);
+    }
+
+    private static List<Candling> looks(Notebook notebook) {
+        return notebook.list(
+                tx ->
+                        new Clutches(tx)
+                                .all().stream()
+                                        .flatMap(clutch -> clutch.eggs().stream())
+                                        .flatMap(egg -> egg.candlings().stream())
+                                        .toList());
+    }
+
     @Test
     void signs_of_the_first_version_stay_and_building_joins_them(@TempDir Path folder)
             throws SQLException {
         var source = new SQLiteDataSource();
         source.setUrl("jdbc:sqlite:" + folder.resolve("clutchwright.db"));
-        written(source, Dialect.SQLITE);
+        written(source, Dialect.SQLITE, "1", FIRST_VERSION);
 
         try (var notebook = new Notebook(Database.open(folder, Notebook.CLOCK))) {
             holds(notebook);
@@ -59,7 +149,7 @@ class EarlierSchemaTest {
     @Test
     void so_they_do_on_postgresql(@TempDir Path folder) throws IOException, SQLException {
         try (var server = EmbeddedPostgres.builder().start()) {
-            written(server.getPostgresDatabase(), Dialect.POSTGRESQL);
+            written(server.getPostgresDatabase(), Dialect.POSTGRESQL, "1", FIRST_VERSION);
             var url = server.getJdbcUrl("postgres", "postgres");
 
             try (var notebook = new Notebook(Database.url(url, folder, Notebook.CLOCK))) {
@@ -68,11 +158,13 @@ class EarlierSchemaTest {
         }
     }
 
-    private static void written(DataSource source, Dialect dialect) throws SQLException {
-        Migrations.run(source, dialect, "1");
+    private static void written(
+            DataSource source, Dialect dialect, String version, List<String> rows)
+            throws SQLException {
+        Migrations.run(source, dialect, version);
         try (var connection = source.getConnection();
                 var statement = connection.createStatement()) {
-            for (var each : FIRST_VERSION) {
+            for (var each : rows) {
                 statement.execute(each);
             }
         }
