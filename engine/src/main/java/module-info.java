@@ -15,4 +15,5 @@ module clutchwright.engine {
     exports clutchwright.engine.reasons;
     exports clutchwright.engine.season;
     exports clutchwright.engine.incubation;
+    exports clutchwright.engine.planning;
 }

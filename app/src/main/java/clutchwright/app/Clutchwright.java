@@ -7,6 +7,7 @@ import clutchwright.app.collection.KinshipCommand;
 import clutchwright.app.eggs.BoxCommand;
 import clutchwright.app.eggs.ConductanceCommand;
 import clutchwright.app.eggs.HatchCommand;
+import clutchwright.app.projects.RouteCommand;
 import clutchwright.app.proofs.AuditCommand;
 import clutchwright.app.proofs.ProveCommand;
 import clutchwright.app.season.LayCommand;
@@ -60,6 +61,7 @@ public final class Clutchwright {
                 .addSubcommand(new KinshipCommand(terminal))
                 .addSubcommand(new ProveCommand(terminal))
                 .addSubcommand(new AuditCommand(terminal))
+                .addSubcommand(new RouteCommand(terminal))
                 .addSubcommand(new LayCommand(terminal))
                 .addSubcommand(new BoxCommand(terminal))
                 .addSubcommand(new ConductanceCommand(terminal))

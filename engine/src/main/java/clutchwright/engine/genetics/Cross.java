@@ -152,6 +152,17 @@ public final class Cross {
                 .orElse(Fraction.NONE);
     }
 
+    /// Every kind of young that lives, at all loci together and on its two strands, each once for
+    /// every way in which it comes about. For pairings that touch few loci: the product of the
+    /// loci is built.
+    public List<Young> everyYoung() {
+        var all = new ArrayList<Young>();
+        for (var scene : scenes) {
+            new YoungList(loci, blocks, scene, alive).addTo(all);
+        }
+        return List.copyOf(all);
+    }
+
     /// The group that shows exactly these forms, if the pairing can give it.
     public Optional<Outcome> findShowing(Set<Phenotype> shows) {
         return Asked.exactly(shows, model, loci)

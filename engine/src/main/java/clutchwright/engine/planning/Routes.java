@@ -1,0 +1,28 @@
+package clutchwright.engine.planning;
+
+import java.util.List;
+
+/// What a search for routes came to.
+public sealed interface Routes {
+
+    /// How far the search went.
+    enum Method {
+        /// Every route of the kind described in `docs/mathematics.md` was weighed.
+        EXHAUSTIVE,
+        /// There are more than could be weighed, or the search was stopped.
+        BEST_FOUND
+    }
+
+    /// @param routes none is at least as good as another in everything; quickest first
+    /// @param weighed how many ways to come by an animal were weighed
+    /// @param playedRuns runs of all routes that were played through
+    record Found(List<Route> routes, Method method, int weighed, long playedRuns)
+            implements Routes {
+
+        public Found {
+            routes = List.copyOf(routes);
+        }
+    }
+
+    record Refused(ImpossibleGoal reason) implements Routes {}
+}
