@@ -72,8 +72,7 @@ final class GenePool {
                                 pair.alleles().stream()
                                         .allMatch(
                                                 allele ->
-                                                        allele.isWild()
-                                                                || isHeld(stock, allele)));
+                                                        allele.isWild() || isHeld(stock, allele)));
     }
 
     /// Whether some animal of the stock may have the allele.

@@ -46,12 +46,17 @@ final class PolicySimulation {
     /// @param chanceBySeason from the first season on
     record Played(double clutches, List<Double> chanceBySeason) {}
 
-    static Played play(RoutePlan plan) {
-        var simulation = new PolicySimulation(plan);
-        for (var run = 0; run < plan.limits().runs(); run++) {
-            simulation.run();
+    /// Ready to be played; several that are may be played side by side.
+    static PolicySimulation of(RoutePlan plan) {
+        return new PolicySimulation(plan);
+    }
+
+    /// To be called once.
+    Played play() {
+        for (var run = 0; run < limits.runs(); run++) {
+            run();
         }
-        return simulation.played();
+        return played();
     }
 
     private Played played() {

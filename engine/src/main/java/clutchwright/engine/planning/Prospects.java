@@ -38,8 +38,6 @@ final class Prospects {
 
     private static final int MOST_HELD_BACK = 200_000;
 
-    private static final int A_FEW = 3;
-
     private final GenePool pool;
     private final RouteLimits limits;
     private final SearchWatch watch;
@@ -49,6 +47,7 @@ final class Prospects {
     /// What is still to be looked at, by how much of the goal it holds.
     private final TreeMap<Integer, PriorityQueue<Raised>> waiting = new TreeMap<>();
 
+    private final Map<Integer, Double> copies = new HashMap<>();
     private final Map<GenePool.Hope, Chances> hopes = new HashMap<>();
     private final List<Arrival> arrivals = new ArrayList<>();
     private final List<Mating> stacked = new ArrayList<>();
@@ -123,7 +122,7 @@ final class Prospects {
                 mate(dam, sire);
             }
         }
-        var most = pool.units.size() <= FEW_UNITS ? MOST_OF_FEW : MOST_OF_MANY;
+        var most = hasFewUnits() ? MOST_OF_FEW : MOST_OF_MANY;
         complete = exhaust(most);
         for (unsure = 1; complete && unsure <= MOST_UNSURE; unsure++) {
             release();
@@ -243,7 +242,7 @@ final class Prospects {
         }
         arrive(mating);
         for (var group : mating.pairing.groups()) {
-            if (fullness(group.kind()) > 0) {
+            if (isUseful(mating, group.kind())) {
                 consider(new Offer(mating, group));
             }
         }
@@ -256,21 +255,39 @@ final class Prospects {
             }
             return;
         }
-        consider(offer.mating(), offer.group(), 1);
-        if (offer.group().kind().sex() == Sex.FEMALE) {
-            for (var count : manyFemales()) {
-                consider(offer.mating(), offer.group(), count);
-            }
+        var many = many(offer.group());
+        if (many == 1 || hasFewUnits()) {
+            consider(offer.mating(), offer.group(), 1);
+        }
+        if (many > 1) {
+            consider(offer.mating(), offer.group(), many);
         }
     }
 
-    /// Numbers of females to keep but for one: what can be bred in a season, or a few.
-    private List<Integer> manyFemales() {
-        var most = limits.clutchesPerSeason();
-        if (most == 1) {
-            return List.of();
+    /// Where there are many units, who holds less of what is wanted than its parents do on the
+    /// mean is not kept.
+    private boolean isUseful(Mating mating, Kind kind) {
+        var copies = copies(kind);
+        return copies > 0.25
+                && (hasFewUnits()
+                        || copies
+                                >= (copies(mating.dam.kind()) + copies(mating.sire.kind())) / 2
+                                        - 0.01);
+    }
+
+    /// One male; as many females as a season's clutches bring on the mean, at least one, at most as
+    /// many as can be bred.
+    private int many(Pairing.Group group) {
+        if (group.kind().sex() == Sex.MALE) {
+            return 1;
         }
-        return most > 2 * A_FEW ? List.of(A_FEW, most) : List.of(most);
+        var most = limits.clutchesPerSeason();
+        var hatchlings = most * pool.biology.eggs() * pool.biology.hatchRate().value();
+        return Math.clamp((long) (hatchlings * group.chance()), 1, most);
+    }
+
+    private boolean hasFewUnits() {
+        return pool.units.size() <= FEW_UNITS;
     }
 
     Mating mating(Acquisition dam, Acquisition sire) {
@@ -291,7 +308,9 @@ final class Prospects {
         }
     }
 
-    Raised raised(Mating mating, Pairing.Group group, int count) {
+    /// Kept as many as there is use for.
+    Raised raised(Mating mating, Pairing.Group group) {
+        var count = many(group);
         var sought = List.of(new PairingOdds.Sought(group.target(), count));
         return raised(mating, group, count, ready(mating, group, sought), sought);
     }
@@ -367,13 +386,21 @@ final class Prospects {
         return raised.ready().meanWait() + raised.clutches() / 10;
     }
 
-    /// How many of the wanted copies an animal of that kind holds, rounded.
+    /// How many of the wanted copies an animal of that kind holds, rounded up.
     private int fullness(Kind kind) {
-        var copies = 0.0;
-        for (var u = 0; u < pool.units.size(); u++) {
-            copies += pool.units.get(u).wantedCopies(kind.mixes().get(u));
-        }
-        return (int) Math.ceil(copies - 0.25);
+        return (int) Math.ceil(copies(kind) - 0.25);
+    }
+
+    private double copies(Kind kind) {
+        return copies.computeIfAbsent(
+                kind.number(),
+                _ -> {
+                    var sum = 0.0;
+                    for (var u = 0; u < pool.units.size(); u++) {
+                        sum += pool.units.get(u).wantedCopies(kind.mixes().get(u));
+                    }
+                    return sum;
+                });
     }
 
     private static List<Raised> closure(Mating mating) {
@@ -414,7 +441,13 @@ final class Prospects {
                 Comparator.comparingInt(this::seasons).thenComparingDouble(Arrival::clutches),
                 10);
         add(chosen, Comparator.comparingDouble(Arrival::clutches), 10);
-        return chosen.stream().map(mating -> RoutePlan.of(pool, limits, mating)).toList();
+        var plans = new LinkedHashSet<RoutePlan>();
+        for (var mating : chosen) {
+            var plan = RoutePlan.of(pool, limits, mating);
+            plans.add(plan);
+            plans.add(plan.withSingleFemales());
+        }
+        return List.copyOf(plans);
     }
 
     private void add(Set<Mating> chosen, Comparator<Arrival> order, int some) {

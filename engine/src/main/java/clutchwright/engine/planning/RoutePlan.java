@@ -31,6 +31,10 @@ record RoutePlan(GenePool pool, RouteLimits limits, List<Step> steps) {
             return isLast ? mating.odds.goalPlanned() : mating.planned(sought());
         }
 
+        Step withSingles() {
+            return new Step(mating, keep.stream().map(Slot::asSingle).toList(), dam, sire, isLast);
+        }
+
         List<PairingOdds.Sought> sought() {
             return keep.stream()
                     .map(slot -> new PairingOdds.Sought(slot.target(), slot.count()))
@@ -39,7 +43,11 @@ record RoutePlan(GenePool pool, RouteLimits limits, List<Step> steps) {
     }
 
     /// @param number within the route, from 1
-    record Slot(int number, Pairing.Target target, Kind kind, int count) {}
+    record Slot(int number, Pairing.Target target, Kind kind, int count) {
+        Slot asSingle() {
+            return new Slot(number, target, kind, 1);
+        }
+    }
 
     /// Where a parent comes from.
     sealed interface Source {
@@ -92,6 +100,11 @@ record RoutePlan(GenePool pool, RouteLimits limits, List<Step> steps) {
                         source(last.sire, places),
                         true));
         return new RoutePlan(pool, limits, steps);
+    }
+
+    /// The same with one animal kept where more females are: slower, and for fewer clutches.
+    RoutePlan withSingleFemales() {
+        return new RoutePlan(pool, limits, steps.stream().map(Step::withSingles).toList());
     }
 
     private static void add(Acquisition acquisition, Map<Integer, Raised> needed) {

@@ -71,11 +71,8 @@ public final class RouteSearch {
         var pool = new GenePool(model, missing, stock, biology);
         var prospects = new Prospects(pool, stock, limits, watch);
         prospects.search();
-        var played =
-                prospects.shortlist().parallelStream()
-                        .map(this::played)
-                        .filter(route -> route.chanceBySeason().getLast() > 0)
-                        .toList();
+        var plans = prospects.shortlist();
+        var played = played(plans);
         if (played.isEmpty()) {
             return new Routes.Refused(new ImpossibleGoal.OutOfReach(limits.seasons()));
         }
@@ -83,15 +80,28 @@ public final class RouteSearch {
                 BestRoutes.of(played, limits.confidence()),
                 prospects.isComplete() ? Routes.Method.EXHAUSTIVE : Routes.Method.BEST_FOUND,
                 prospects.weighed(),
-                (long) played.size() * limits.runs());
+                (long) plans.size() * limits.runs());
     }
 
     private static int count(List<Stock.Own> animals, Sex sex) {
         return (int) animals.stream().filter(own -> own.sex() == sex).count();
     }
 
-    private Route played(RoutePlan plan) {
-        var played = PolicySimulation.play(plan);
+    /// Those that ever reach the goal.
+    private List<Route> played(List<RoutePlan> plans) {
+        // What is worked out when first asked for is, before they are played side by side.
+        var ready = plans.stream().map(PolicySimulation::of).toList();
+        var played = ready.parallelStream().map(PolicySimulation::play).toList();
+        var routes = new ArrayList<Route>();
+        for (var i = 0; i < plans.size(); i++) {
+            if (played.get(i).chanceBySeason().getLast() > 0) {
+                routes.add(route(plans.get(i), played.get(i)));
+            }
+        }
+        return routes;
+    }
+
+    private Route route(RoutePlan plan, PolicySimulation.Played played) {
         var chances = played.chanceBySeason();
         var seasons = limits.seasons();
         for (var s = chances.size(); s >= 1; s--) {
@@ -103,7 +113,7 @@ public final class RouteSearch {
                 seasons,
                 played.clutches(),
                 chances.get(seasons - 1),
-                new ArrayList<>(new RouteWriter(plan).steps()),
+                new RouteWriter(plan).steps(),
                 chances,
                 limits.runs());
     }

@@ -101,7 +101,7 @@ final class StackedRoute {
                     .filter(group -> group.kind().sex() == sex)
                     .filter(group -> units.stream().allMatch(unit -> holds(group, unit, all)))
                     .max(Comparator.comparingDouble(Pairing.Group::chance))
-                    .ifPresent(group -> pair.add(prospects.raised(mating, group, 1)));
+                    .ifPresent(group -> pair.add(prospects.raised(mating, group)));
         }
         return pair.size() == 2 ? pair : List.of();
     }
