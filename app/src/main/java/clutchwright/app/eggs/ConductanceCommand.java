@@ -6,24 +6,13 @@ import clutchwright.app.loggers.PairedLog;
 import clutchwright.app.loggers.TemperatureLog.Scale;
 import clutchwright.app.wording.BoxWords;
 import clutchwright.app.wording.ConductanceWords;
-import clutchwright.engine.incubation.BoxTrace;
-import clutchwright.engine.incubation.BoxTrace.Beside;
 import clutchwright.engine.incubation.BoxTrace.Probe;
-import clutchwright.engine.incubation.BoxTrace.Sample;
-import clutchwright.engine.incubation.Celsius;
-import clutchwright.engine.incubation.ConductanceEstimate;
-import clutchwright.engine.incubation.ConductanceEstimate.Told;
-import clutchwright.engine.incubation.EggBox;
 import clutchwright.engine.incubation.EmbryoHeat;
 import clutchwright.engine.incubation.EmbryoHeat.Shape;
-import clutchwright.engine.incubation.HeatBalance;
-import clutchwright.engine.incubation.HeatBalance.Known;
-import clutchwright.engine.incubation.HeatBalance.Stated;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -148,56 +137,18 @@ public final class ConductanceCommand implements Callable<Integer> {
                                     ? "--set-point: the file has the incubator's air; expected one of the two."
                                     : "--set-point: expected the incubator's set point, as the file has no column incubator."));
         }
-        var trace = trace(log);
-        return switch (HeatBalance.of(trace, known(shape))) {
-            case Stated.TooShort found -> refused(file + ": " + ConductanceWords.tooShort(found));
-            case Stated.NoWarmth found -> refused(ConductanceWords.cold(found));
-            case Stated.Equations(var balance) ->
-                    switch (LeastSquares.estimate(balance)) {
-                        case ConductanceEstimate.TooVague vague ->
-                                refused(file + ": " + ConductanceWords.vague(vague, probe));
-                        case Told told -> print(told, balance, trace, log.notes());
-                    };
+        var measure =
+                new BoxMeasure(
+                        probe, setPoint, eggs, development, offset, eggGrams, boxCapacity, shape);
+        return switch (measure.of(log)) {
+            case BoxMeasure.Result.Refused(var why) -> refused(file + ": " + why);
+            case BoxMeasure.Result.Found found -> print(found);
         };
     }
 
-    private BoxTrace trace(PairedLog.Understood log) {
-        return new BoxTrace(
-                probe,
-                log.hasIncubator() ? Beside.SENSOR : Beside.SET_POINT,
-                log.pairs().stream()
-                        .map(
-                                pair ->
-                                        new Sample(
-                                                pair.hours(),
-                                                pair.incubator()
-                                                        .or(() -> setPoint.map(Celsius::new))
-                                                        .orElseThrow(),
-                                                pair.read()))
-                        .toList());
-    }
-
-    private Known known(Shape curve) {
-        return new Known(
-                EmbryoHeat.standard(curve),
-                EggBox.Pile.STANDARD,
-                eggGrams,
-                eggs,
-                development,
-                offset.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
-                boxCapacity.map(OptionalDouble::of).orElse(OptionalDouble.empty()));
-    }
-
-    private int print(Told told, HeatBalance balance, BoxTrace trace, List<String> remarks) {
-        var notes = new ArrayList<>(remarks);
-        notes.addAll(
-                ConductanceWords.notes(
-                        balance,
-                        trace.beside(),
-                        probe,
-                        offset.isPresent(),
-                        byTheOtherCurve(trace)));
-        var hours = balance.hours().size();
+    private int print(BoxMeasure.Result.Found found) {
+        var told = found.told();
+        var hours = found.balance().hours().size();
         if (json) {
             terminal.json(
                     new Printed(
@@ -209,22 +160,14 @@ public final class ConductanceCommand implements Callable<Integer> {
                                     told.high().wattsPerKelvin()),
                             told.riseKelvin(),
                             hours,
-                            notes));
+                            found.notes()));
         } else {
             terminal.print(ConductanceWords.told(told, hours));
-            notes.forEach(terminal::print);
+            found.notes().forEach(terminal::print);
             terminal.print("");
             terminal.print(BoxWords.CAUTION);
         }
         return Exit.DONE.status();
-    }
-
-    /// Which is as long and as steady, and late enough if this one is.
-    private double byTheOtherCurve(BoxTrace trace) {
-        var other = shape == Shape.LOGISTIC ? Shape.EXPONENTIAL : Shape.LOGISTIC;
-        return HeatBalance.of(trace, known(other)) instanceof Stated.Equations(var balance)
-                ? 1 / LeastSquares.kelvinPerWatt(balance)
-                : Double.NaN;
     }
 
     private List<String> faults() {

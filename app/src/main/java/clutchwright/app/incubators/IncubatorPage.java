@@ -191,6 +191,12 @@ public class IncubatorPage {
                                                 days,
                                                 holding.database().clock().getZone(),
                                                 formats()),
+                                        BestSetting.of(
+                                                tx,
+                                                incubator,
+                                                holding.today(),
+                                                holding.database().clock().getZone(),
+                                                formats()),
                                         days,
                                         form,
                                         sensor,

@@ -7,12 +7,19 @@ import clutchwright.app.web.View;
 import java.util.List;
 import java.util.Optional;
 
+/// @param best the warmest that it may be set, where eggs stand in it
 /// @param days how many are shown of each trace
 /// @param form of the incubator
 /// @param sensor form of a new sensor
 /// @param boxes that a sensor can be in
 public record IncubatorView(
-        IncubatorCard card, int days, Form form, Form sensor, List<Choice> boxes) implements View {
+        IncubatorCard card,
+        Optional<BestSetting> best,
+        int days,
+        Form form,
+        Form sensor,
+        List<Choice> boxes)
+        implements View {
 
     public IncubatorView {
         boxes = List.copyOf(boxes);

@@ -7,6 +7,7 @@ import clutchwright.app.web.Form;
 import clutchwright.app.web.Preferring;
 import clutchwright.app.web.Reply;
 import clutchwright.app.wording.Formats;
+import clutchwright.app.wording.OccupancyWords;
 import clutchwright.app.wording.ProblemWords;
 import clutchwright.records.checks.Edit;
 import clutchwright.records.clutches.Box;
@@ -93,8 +94,36 @@ public class IncubatorsPage {
                                                                                         .getZone(),
                                                                                 formats()))
                                                         .toList(),
+                                        Occupancy.of(
+                                                        tx,
+                                                        holding.today(),
+                                                        holding.database().clock().getZone())
+                                                .map(this::full),
                                         named(tx),
                                         form));
+    }
+
+    private IncubatorsView.Full full(Occupancy occupancy) {
+        var formats = formats();
+        var words =
+                OccupancyWords.of(
+                        occupancy.fullest().on(),
+                        occupancy.fullest().mean(),
+                        occupancy.fullest().from(),
+                        occupancy.fullest().to(),
+                        occupancy.boxes(),
+                        formats);
+        return new IncubatorsView.Full(
+                words,
+                OccupancyDrawing.draw(occupancy, holding.today(), words),
+                occupancy.months().stream()
+                        .map(
+                                day ->
+                                        new IncubatorsView.Month(
+                                                formats.date(day.on()),
+                                                formats.decimals(day.mean(), 1),
+                                                OccupancyWords.range(day.from(), day.to())))
+                        .toList());
     }
 
     private static List<String> named(Transaction tx) {

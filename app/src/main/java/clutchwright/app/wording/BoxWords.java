@@ -41,6 +41,19 @@ public record BoxWords(Formats formats) {
         return lines;
     }
 
+    /// Eggs of another clutch in the same box.
+    public static String beside(EggBox.Warmth warmth, int eggs) {
+        return String.format(
+                Locale.ENGLISH,
+                "Beside them %d %s of another clutch give off %.1f mW each and come to %.1f °C (%.1f °F). %s",
+                eggs,
+                eggs == 1 ? "egg" : "eggs",
+                1000 * warmth.wattsPerEgg(),
+                warmth.egg().degrees(),
+                warmth.egg().fahrenheit(),
+                judged(EggLimits.of(warmth.egg())));
+    }
+
     /// How an egg's temperature is judged: common practice, no source.
     public static String judged(EggLimits limits) {
         return switch (limits) {

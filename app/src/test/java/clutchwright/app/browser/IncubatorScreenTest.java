@@ -189,6 +189,75 @@ class IncubatorScreenTest extends Browsing {
         inspect("clutch-by-sensor");
     }
 
+    /// Of twelve late eggs in one tub of 20 litres the model of the reference has the last days at
+    /// about 2 K over the incubator; the same eggs in two tubs stay cooler.
+    @Test
+    void an_incubator_says_how_warm_it_may_be_set_and_which_box_decides() {
+        var stock = new EggsStock(holding());
+        var dam = stock.animal("SET-F", Sex.FEMALE, "Normal");
+        var sire = stock.animal("SET-M", Sex.MALE, "Normal");
+        var today = holding().today();
+        var late = stock.clutch(EggsStock.parents(dam, sire), today.minusDays(45), 12, 0);
+        var fresh = stock.clutch(EggsStock.parents(dam, sire), today.minusDays(5), 4, 0);
+        var cabinet =
+                holding()
+                        .database()
+                        .write(
+                                ADA,
+                                "test",
+                                tx -> {
+                                    var made =
+                                            new Incubators(tx).add("Settable", 32.2, "").theSaved();
+                                    var boxes = new Boxes(tx);
+                                    var full = boxes.add("SET-1", "Settable", "").theSaved();
+                                    var other = boxes.add("SET-2", "Settable", "").theSaved();
+                                    var eggs = late.eggs().stream().map(Egg::id).toList();
+                                    new Eggs(tx).putInto(full.id(), eggs).theSaved();
+                                    new Eggs(tx)
+                                            .putInto(
+                                                    other.id(),
+                                                    fresh.eggs().stream().map(Egg::id).toList())
+                                            .theSaved();
+                                    return made;
+                                });
+        open("/eggs/incubators/" + cabinet.id().value());
+        var setting = page().locator("section[aria-labelledby=setting]");
+
+        assertThat(setting.locator(".late").first())
+                .containsText("Set to 32.2 °C eggs get as warm as");
+        setting.getByText("Why?").click();
+        assertThat(setting).containsText("Box SET-1 decides");
+        assertThat(setting.locator("tbody tr")).hasCount(2);
+        assertThat(setting.locator("tbody tr").first()).containsText("12 of");
+        inspect("incubator-setting");
+
+        page().getByLabel("Set to, in °C").fill("29.6");
+        page().getByRole(AriaRole.BUTTON, named("Save")).click();
+        assertThat(setting).containsText("no egg gets warmer than");
+        assertThat(setting.locator(".late")).hasCount(0);
+    }
+
+    @Test
+    void how_full_the_incubators_get_is_drawn_over_the_season_and_told_month_by_month() {
+        var stock = new EggsStock(holding());
+        var today = holding().today();
+        var dam = stock.animal("FULL-F", Sex.FEMALE, "Normal");
+        var sire = stock.animal("FULL-M", Sex.MALE, "Normal");
+        stock.clutch(EggsStock.parents(dam, sire), today.minusDays(20), 5, 0);
+        stock.clutch(EggsStock.parents(dam, sire), today.minusDays(2), 5, 0);
+
+        open("/eggs/incubators");
+        var full = page().locator("section[aria-labelledby=full]");
+        assertThat(full)
+                .containsText(Pattern.compile("Fullest about .* clutches in the incubators"));
+        assertThat(full.locator("svg"))
+                .hasAttribute("aria-label", Pattern.compile("Fullest about"));
+        full.getByText("Month by month").click();
+        // In a month both are there still: the younger is 30 days old, the older 50.
+        assertThat(full.locator("tbody tr").first()).isVisible();
+        inspect("incubators-full");
+    }
+
     private com.microsoft.playwright.Locator due(Sensor sensor) {
         return page().locator(
                         ".due-line:has(a[href='/eggs/sensors/%d'])".formatted(sensor.id().value()));

@@ -46,6 +46,32 @@ class BoxCommandTest {
     }
 
     @Test
+    void eggs_of_another_clutch_beside_them_are_told_as_well() {
+        assertThat(
+                        run(
+                                "--eggs",
+                                "10",
+                                "--set-point",
+                                "31.7",
+                                "--ua",
+                                "1.4",
+                                "--lot",
+                                "6:0",
+                                "--json"))
+                .isZero();
+
+        var box = JsonMapper.shared().readTree(out.toString(StandardCharsets.UTF_8));
+        // Fresh eggs give off next to nothing, and come to the box's air: 0.474 W through 1.4 W/K.
+        assertThat(box.at("/eggCelsius").asDouble()).isCloseTo(33.355, within(0.01));
+        assertThat(box.at("/lots").size()).isEqualTo(1);
+        assertThat(box.at("/lots/0/eggs").asInt()).isEqualTo(6);
+        assertThat(box.at("/lots/0/eggCelsius").asDouble()).isCloseTo(32.04, within(0.01));
+
+        assertThat(run("--eggs", "10", "--set-point", "31.7", "--lot", "many")).isEqualTo(2);
+        assertThat(err.toString(StandardCharsets.UTF_8)).contains("--lot: expected eggs");
+    }
+
+    @Test
     void lighter_eggs_of_the_other_shape() {
         assertThat(
                         run(

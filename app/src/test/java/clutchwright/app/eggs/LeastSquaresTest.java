@@ -66,7 +66,7 @@ class LeastSquaresTest {
             assertThat(seed).as("%d traces told it", tally.told).isLessThan(1000);
             var box = SlowBox.drawn(seed, false);
             var balance = balance(box, box.trace(hours, 10, Probe.BOX, beside));
-            var known = new HeatBalance(balance.hours(), 0, 0, 0);
+            var known = new HeatBalance(balance.hours(), beside, 0, 0, 0);
             var before = tally.told;
             tally.add(box, LeastSquares.estimate(known));
             plain += tally.told > before && heldAsIfIndependent(known, box) ? 1 : 0;

@@ -23,8 +23,16 @@ public sealed interface ConductanceEstimate {
     record TooVague(double riseKelvin, double giveOrTakeKelvin) implements ConductanceEstimate {}
 
     /// By the reverse of a conductance, of which the errors are even on both sides.
+    ///
+    /// @param half of the 95 % interval of all traces, by which it is seen whether this one tells
+    ///     anything
+    /// @param halfTold of the 95 % interval of those that do
     static ConductanceEstimate of(
-            double kelvinPerWatt, double standardError, double half, double riseKelvin) {
+            double kelvinPerWatt,
+            double standardError,
+            double half,
+            double halfTold,
+            double riseKelvin) {
         var least = kelvinPerWatt - half;
         var most = kelvinPerWatt + half;
         if (!(least > 0 && most / least <= VAGUEST)) {
@@ -34,8 +42,8 @@ public sealed interface ConductanceEstimate {
         return new Told(
                 new Conductance(conductance),
                 standardError * conductance * conductance,
-                new Conductance(1 / most),
-                new Conductance(1 / least),
+                new Conductance(1 / (kelvinPerWatt + halfTold)),
+                new Conductance(1 / (kelvinPerWatt - halfTold)),
                 riseKelvin);
     }
 }

@@ -12,11 +12,16 @@ import java.util.function.ToDoubleFunction;
 /// Source of the formulas: `docs/mathematics.md`, "A box's conductance by a logger".
 ///
 /// @param hours one equation each
+/// @param beside what the box was read beside
 /// @param offsetSdKelvin of what is not known of the two sensors' difference
 /// @param hoursUnsteady left out
 /// @param hoursWithoutReading left out
 public record HeatBalance(
-        List<Hour> hours, double offsetSdKelvin, int hoursUnsteady, int hoursWithoutReading) {
+        List<Hour> hours,
+        Beside beside,
+        double offsetSdKelvin,
+        int hoursUnsteady,
+        int hoursWithoutReading) {
 
     /// An equation: `riseKelvin = watts / conductance`, and what is not known of either.
     ///
@@ -67,6 +72,11 @@ public record HeatBalance(
     private static final double PAIRED_SET_POINT_KELVIN = 0.1;
     private static final double SET_POINT_KELVIN = 0.3;
 
+    /// Beside a set point most traces tell too little. Those that tell anything are the ones whose
+    /// errors made the rise look large, so that their interval has to be wider: by simulation, no
+    /// source. At the limit of what is told, the lower end stays above zero.
+    private static final double CHOSEN = 1.25;
+
     private static final double USUAL_BOX_JOULES_PER_KELVIN = 2500;
     private static final double USUAL_BOX_SD = 1000;
 
@@ -91,6 +101,7 @@ public record HeatBalance(
         return new Stated.Equations(
                 new HeatBalance(
                         equations(trace, known, steady),
+                        trace.beside(),
                         offsetSd(trace.beside(), known.offsetKelvin().isPresent()),
                         steady.unsteady(),
                         steady.withoutReading()));
@@ -182,9 +193,16 @@ public record HeatBalance(
     }
 
     /// How many slow waves what is left over is looked at by. As many as E. Lazarus, D. Lewis,
-    /// J. Stock and M. Watson advise (2018, Journal of Business and Economic Statistics 36:541).
+    /// J. Stock and M. Watson advise (2018, Journal of Business and Economic Statistics 36:541);
+    /// beside a set point half of them, since the incubator's own wandering, which nothing read
+    /// there, hangs together for longer: the quicker waves would make it look smaller than it is.
     public int waves() {
-        return (int) Math.max(1, 0.4 * Math.pow(hours.size(), 2.0 / 3));
+        var share =
+                switch (beside) {
+                    case SENSOR -> 0.4;
+                    case SET_POINT -> 0.2;
+                };
+        return (int) Math.max(1, share * Math.pow(hours.size(), 2.0 / 3));
     }
 
     /// @param reach for 95 % of Student's distribution with [#waves] degrees of freedom
@@ -199,8 +217,13 @@ public record HeatBalance(
                                         + square(sum(h -> h.watts() * h.riseSdKelvin())))
                         / squares;
         var half = Math.hypot(reach * noise, 1.96 * same);
+        var told =
+                switch (beside) {
+                    case SENSOR -> half;
+                    case SET_POINT -> half * CHOSEN;
+                };
         return ConductanceEstimate.of(
-                kelvinPerWatt, Math.hypot(noise, same), half, meanRiseKelvin());
+                kelvinPerWatt, Math.hypot(noise, same), half, told, meanRiseKelvin());
     }
 
     /// Variance of the sum of what each hour pulls, by its slow waves: however the hours hang

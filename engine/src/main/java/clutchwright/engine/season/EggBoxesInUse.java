@@ -29,16 +29,23 @@ public record EggBoxesInUse(List<Double> chances) {
         }
 
         /// The chance that it is laid and not hatched on that day.
-        double inIncubator(double day) {
+        public double inIncubator(double day) {
             return Math.max(0, laid.by(day) - hatched().by(day));
         }
     }
 
     public static EggBoxesInUse on(double day, Collection<Expected> clutches) {
-        var chances = new double[clutches.size() + 1];
+        return of(clutches.stream().map(clutch -> clutch.inIncubator(day)).toList());
+    }
+
+    /// @param each the chance of each clutch that it is in the incubator, 0 to 1
+    public static EggBoxesInUse of(List<Double> each) {
+        var chances = new double[each.size() + 1];
         chances[0] = 1;
-        for (var clutch : clutches) {
-            var one = clutch.inIncubator(day);
+        for (var one : each) {
+            if (!(one >= 0 && one <= 1)) {
+                throw new IllegalArgumentException("a chance of " + one);
+            }
             for (var n = chances.length - 1; n > 0; n--) {
                 chances[n] = chances[n] * (1 - one) + chances[n - 1] * one;
             }
@@ -46,6 +53,20 @@ public record EggBoxesInUse(List<Double> chances) {
         }
         return new EggBoxesInUse(
                 IntStream.range(0, chances.length).mapToObj(n -> chances[n]).toList());
+    }
+
+    /// The fewest clutches that are not passed with that chance.
+    ///
+    /// @param level 0 to 1
+    public int quantile(double level) {
+        var sum = 0.0;
+        for (var n = 0; n < chances.size(); n++) {
+            sum += chances.get(n);
+            if (sum >= level) {
+                return n;
+            }
+        }
+        return chances.size() - 1;
     }
 
     public double mean() {

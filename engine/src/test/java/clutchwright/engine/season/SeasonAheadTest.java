@@ -92,6 +92,9 @@ class SeasonAheadTest {
             assertThat(on.chances().get(clutches)).isCloseTo(chances.get(clutches), within(1e-5));
         }
         assertThat(on.chances()).hasSize(5);
+        // 0.001, then 0.233, 0.723, 0.966, 1 have no more than so many.
+        assertThat(List.of(on.quantile(0.05), on.quantile(0.5), on.quantile(0.95)))
+                .containsExactly(1, 2, 3);
         assertThat(EggBoxesInUse.on(120, List.of()).chances()).containsExactly(1.0);
     }
 
