@@ -82,11 +82,18 @@ final class RouteEnumeration {
     }
 
     private void mate(Animal dam, Animal sire, boolean keep) {
-        var before = new HashSet<>(dam.before());
-        before.addAll(sire.before());
-        before.add(dam.number());
-        before.add(sire.number());
-        var mating = new Mating(matings++, before, bothReady(dam, sire), truths(dam, sire));
+        var ready = bothReady(dam, sire);
+        if (ready[seasons] == 0) {
+            return;
+        }
+        var before = new HashSet<Integer>();
+        if (keep) {
+            before.addAll(dam.before());
+            before.addAll(sire.before());
+            before.add(dam.number());
+            before.add(sire.number());
+        }
+        var mating = new Mating(matings++, before, ready, truths(dam, sire));
         var all = new boolean[genes];
         Arrays.fill(all, true);
         var reached = hatched(mating, all, 1);
@@ -158,11 +165,11 @@ final class RouteEnumeration {
 
     private double[] hatched(Mating mating, boolean[] shows, double sexShare) {
         var by = new double[seasons + 1];
-        for (var s = 1; s <= seasons; s++) {
-            for (var t = 1; t <= s; t++) {
+        for (var truth : mating.truths()) {
+            var one = hatchRate * sexShare * share(truth, shows);
+            for (var t = 1; one > 0 && t <= seasons; t++) {
                 var start = mating.ready()[t] - mating.ready()[t - 1];
-                for (var truth : mating.truths()) {
-                    var one = hatchRate * sexShare * share(truth, shows);
+                for (var s = t; start > 0 && s <= seasons; s++) {
                     by[s] += start * truth.weight() * (1 - Math.pow(1 - one, (s - t + 1) * eggs));
                 }
             }
