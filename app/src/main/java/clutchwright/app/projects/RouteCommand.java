@@ -206,7 +206,7 @@ public final class RouteCommand implements Callable<Integer> {
                 notes.stream()
                         .filter(note -> note.kind() != Reading.Note.NoteKind.CAUTION)
                         .forEach(note -> point(ReadingWords.of(note), note.start(), note.end()));
-                yield switch (Goal.read(genes)) {
+                yield switch (Goal.read(genes, lines.catalogue().model())) {
                     case Goal.Reading.Clear(var clear) ->
                             search(Collected.of(read, id, firstYear(), biology()), lines, clear);
                     case Goal.Reading.NamesNothing() ->

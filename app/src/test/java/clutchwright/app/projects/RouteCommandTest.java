@@ -91,6 +91,23 @@ class RouteCommandTest {
     }
 
     @Test
+    void alleles_that_look_alike_will_do_for_one_another() throws IOException {
+        // Who looks Albino may hold either of two lines of it.
+        var found =
+                json("tag,sex,shows\nF1,female,Albino\nM1,male,Clown\n", "--goal", "Albino Clown");
+
+        var steps = found.path("routes").get(0).path("steps");
+        assertThat(steps.get(0).path("keep").get(0).path("carries"))
+                .extracting(held -> held.path("allele").asString())
+                .containsExactlyInAnyOrder("Albino", "Clown");
+        assertThat(steps.get(0).path("keep").get(0).path("carries"))
+                .allMatch(held -> held.path("chance").asDouble() == 1);
+        var goal = steps.get(1).path("keep").get(0);
+        assertThat(goal.path("perHatchling").path("fraction").asString()).isEqualTo("1/16");
+        assertThat(goal.path("carries")).isEmpty();
+    }
+
+    @Test
     void males_grow_in_two_seasons_and_females_in_three() throws IOException {
         var found = json(TWO_VISUALS, "--goal", "Clown Piebald");
 

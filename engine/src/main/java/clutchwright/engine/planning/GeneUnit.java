@@ -14,11 +14,13 @@ import clutchwright.engine.probability.Distribution;
 import clutchwright.engine.probability.Fraction;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SequencedMap;
+import java.util.Set;
 
 /// Loci that are judged together, and of which no other locus tells anything: one locus, or
 /// several that are linked, sex-linked, or hide each other.
@@ -396,30 +398,37 @@ final class GeneUnit {
                 .orElse(0);
     }
 
-    /// The chance that an animal of the mixture carries an allele of one of these loci.
-    Fraction carrying(int mix, Allele allele) {
-        var place = loci.indexOf(allele.locus());
+    /// The chance that an animal of the mixture carries one of these alleles of a locus.
+    private Fraction carrying(int mix, Set<Allele> alleles) {
+        var place = loci.indexOf(alleles.iterator().next().locus());
         var chance = Fraction.NONE;
         for (var entry : mix(mix).entrySet()) {
-            if (state(entry.getKey()).genotypes().get(place).carries(allele)) {
+            var held = state(entry.getKey()).genotypes().get(place);
+            if (alleles.stream().anyMatch(held::carries)) {
                 chance = chance.plus(entry.getValue());
             }
         }
         return chance;
     }
 
-    /// Alleles that an animal of the mixture may carry and that its look does not reveal.
+    /// Alleles that an animal of the mixture may carry and that its look does not reveal. Those
+    /// of which any will do for the goal are told together, by the name of the first.
     List<Outcome.Held> unseen(int mix, List<Phenotype> shows) {
         var all = new ArrayList<Outcome.Held>();
         for (var id : loci) {
             var map = model.theLocus(id);
+            var told = new HashSet<Allele>();
             for (var allele : map.locus().alleles()) {
+                var alike = alikeForGoal(allele);
                 var revealed =
                         shows.stream()
                                 .filter(form -> form.locus().equals(id))
-                                .anyMatch(form -> map.reveals(form, allele));
-                if (!allele.isWild() && !revealed) {
-                    var chance = carrying(mix, allele);
+                                .anyMatch(
+                                        form ->
+                                                alike.stream()
+                                                        .anyMatch(one -> map.reveals(form, one)));
+                if (!allele.isWild() && told.addAll(alike) && !revealed) {
+                    var chance = carrying(mix, alike);
                     if (!chance.isNone()) {
                         all.add(new Outcome.Held(allele, chance));
                     }
@@ -427,6 +436,13 @@ final class GeneUnit {
             }
         }
         return all;
+    }
+
+    private Set<Allele> alikeForGoal(Allele allele) {
+        return alikeForGoal(allele.locus()).stream()
+                .filter(some -> some.contains(allele))
+                .findFirst()
+                .orElseGet(() -> Set.of(allele));
     }
 
     /// Whether an animal of the one mixture is worth as much to the goal as one of the other,
@@ -438,42 +454,62 @@ final class GeneUnit {
         if (loci.size() > 1 || tellsSex) {
             return false;
         }
-        var alleles =
-                goal.alleles().stream()
-                        .filter(allele -> allele.locus().equals(loci.getFirst()))
-                        .toList();
-        if (alleles.size() == 1) {
-            return hasMore(mix, other, alleles.getFirst(), 1)
-                    && hasMore(mix, other, alleles.getFirst(), 2);
+        var alike = alikeForGoal(loci.getFirst());
+        if (alike.size() == 1) {
+            return hasMore(mix, other, alike.getFirst(), 1)
+                    && hasMore(mix, other, alike.getFirst(), 2);
         }
-        return !alleles.isEmpty()
-                && alleles.stream().allMatch(allele -> least(mix, allele) >= most(other, allele));
+        return !alike.isEmpty()
+                && alike.stream().allMatch(some -> least(mix, some) >= most(other, some));
     }
 
-    private boolean hasMore(int mix, int other, Allele allele, int copies) {
-        return withCopies(mix, allele, copies).compareTo(withCopies(other, allele, copies)) >= 0;
+    /// The alleles that the goal asks for, those together of which any pair will do.
+    private List<Set<Allele>> alikeForGoal(LocusId locus) {
+        var pairs = Set.copyOf(goal.loci().getOrDefault(locus, List.of()));
+        var alleles =
+                goal.alleles().stream().filter(allele -> allele.locus().equals(locus)).toList();
+        var anyPairDoes =
+                alleles.stream()
+                        .allMatch(
+                                one ->
+                                        alleles.stream()
+                                                .allMatch(
+                                                        two ->
+                                                                pairs.contains(
+                                                                        new Genotype.Diploid(
+                                                                                one, two))));
+        return anyPairDoes && !alleles.isEmpty()
+                ? List.of(Set.copyOf(alleles))
+                : alleles.stream().map(Set::of).toList();
     }
 
-    private Fraction withCopies(int mix, Allele allele, int copies) {
+    private boolean hasMore(int mix, int other, Set<Allele> alleles, int copies) {
+        return withCopies(mix, alleles, copies).compareTo(withCopies(other, alleles, copies)) >= 0;
+    }
+
+    private Fraction withCopies(int mix, Set<Allele> alleles, int copies) {
         var chance = Fraction.NONE;
         for (var entry : mix(mix).entrySet()) {
-            if (copiesOf(entry.getKey(), allele) >= copies) {
+            if (copiesOf(entry.getKey(), alleles) >= copies) {
                 chance = chance.plus(entry.getValue());
             }
         }
         return chance;
     }
 
-    private int copiesOf(int state, Allele allele) {
-        return state(state).genotypes().getFirst().copiesOf(allele);
+    private int copiesOf(int state, Set<Allele> alleles) {
+        return (int)
+                state(state).genotypes().getFirst().alleles().stream()
+                        .filter(alleles::contains)
+                        .count();
     }
 
-    private int least(int mix, Allele allele) {
-        return mix(mix).keySet().stream().mapToInt(s -> copiesOf(s, allele)).min().orElse(0);
+    private int least(int mix, Set<Allele> alleles) {
+        return mix(mix).keySet().stream().mapToInt(s -> copiesOf(s, alleles)).min().orElse(0);
     }
 
-    private int most(int mix, Allele allele) {
-        return mix(mix).keySet().stream().mapToInt(s -> copiesOf(s, allele)).max().orElse(0);
+    private int most(int mix, Set<Allele> alleles) {
+        return mix(mix).keySet().stream().mapToInt(s -> copiesOf(s, alleles)).max().orElse(0);
     }
 
     private static long pair(int dam, int sire) {

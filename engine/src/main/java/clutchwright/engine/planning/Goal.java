@@ -1,6 +1,7 @@
 package clutchwright.engine.planning;
 
 import clutchwright.engine.genetics.Allele;
+import clutchwright.engine.genetics.GeneticModel;
 import clutchwright.engine.genetics.Genotype;
 import clutchwright.engine.genetics.LocusId;
 import clutchwright.engine.genetics.Sex;
@@ -11,6 +12,7 @@ import clutchwright.engine.probability.Fraction;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.SequencedMap;
@@ -58,8 +60,11 @@ public record Goal(
         record ThreeAlleles(LocusId locus) implements Reading {}
     }
 
-    /// The goal that a gene line states; one animal of either sex where it names no number.
-    public static Reading read(Genes genes) {
+    /// The goal that a gene line states; one animal of either sex where it names no number. Where
+    /// a look bears the name of an allele that others look like, all that look so will do.
+    ///
+    /// @throws IllegalArgumentException if the model does not know a gene of the line
+    public static Reading read(Genes genes, GeneticModel model) {
         var loci = new LinkedHashMap<LocusId, List<Genotype.Diploid>>();
         for (var statement : genes.statements()) {
             switch (statement) {
@@ -70,7 +75,7 @@ public record Goal(
                     if (shows.phase().isPresent()) {
                         return new Reading.AsksForPhase(shows.name());
                     }
-                    loci.put(shows.locus(), shows.pairs());
+                    loci.put(shows.locus(), alike(shows.pairs(), model));
                 }
                 case Carries carries -> {
                     if (!carries.chance().isWhole()) {
@@ -95,6 +100,18 @@ public record Goal(
                         group.map(Genes.Group::males).orElse(0),
                         group.map(Genes.Group::females).orElse(0),
                         group.map(Genes.Group::unsexed).orElse(1)));
+    }
+
+    private static List<Genotype.Diploid> alike(List<Genotype.Diploid> pairs, GeneticModel model) {
+        var all = new LinkedHashSet<>(pairs);
+        for (var pair : pairs) {
+            var map = model.theLocus(pair.locus());
+            var look = map.phenotypeOf(pair);
+            if (pair.alleles().stream().anyMatch(allele -> allele.name().equals(look.name()))) {
+                all.addAll(map.showing(look));
+            }
+        }
+        return List.copyOf(all);
     }
 
     private static List<Genotype.Diploid> withCarried(

@@ -61,15 +61,14 @@ final class Possibility {
         if (pairs.stream().anyMatch(pair -> pair.alleles().stream().allMatch(this::isHeld))) {
             return Optional.empty();
         }
-        var missing =
-                pairs.stream()
-                        .flatMap(pair -> pair.alleles().stream())
-                        .distinct()
-                        .filter(allele -> !isHeld(allele))
-                        .toList();
+        var first = pairs.getFirst();
         return Optional.of(
-                missing.size() == 1 || pairs.size() == 1
-                        ? new ImpossibleGoal.NobodyCarries(missing.getFirst())
+                pairs.size() == 1 || first.isHomozygous()
+                        ? new ImpossibleGoal.NobodyCarries(
+                                first.alleles().stream()
+                                        .filter(allele -> !isHeld(allele))
+                                        .findFirst()
+                                        .orElseThrow())
                         : new ImpossibleGoal.NobodyCarriesAny(locus));
     }
 

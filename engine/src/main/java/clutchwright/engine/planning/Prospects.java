@@ -27,7 +27,7 @@ final class Prospects {
     /// be weighed, and where they do not.
     private static final int MOST_OF_FEW = 900_000;
 
-    private static final int MOST_OF_MANY = 400_000;
+    private static final int MOST_OF_MANY = 250_000;
 
     private static final int FEW_UNITS = 3;
 

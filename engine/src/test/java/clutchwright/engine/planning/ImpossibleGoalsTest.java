@@ -126,7 +126,7 @@ class ImpossibleGoalsTest {
     void a_line_that_names_nothing_or_voices_doubt_is_no_goal() {
         var locus = new LocusId("a");
 
-        assertThat(Goal.read(Genes.NORMAL)).isEqualTo(new Goal.Reading.NamesNothing());
+        assertThat(Goal.read(Genes.NORMAL, MODEL)).isEqualTo(new Goal.Reading.NamesNothing());
         assertThat(
                         Goal.read(
                                 new Genes(
@@ -134,7 +134,8 @@ class ImpossibleGoalsTest {
                                                 new Genes.Statement.Carries(
                                                         new Allele(locus, "A"), Fraction.HALF)),
                                         Optional.empty(),
-                                        List.of())))
+                                        List.of()),
+                                MODEL))
                 .isEqualTo(new Goal.Reading.InDoubt("A"));
         var two =
                 new Genes.Statement.Shows(
@@ -152,9 +153,10 @@ class ImpossibleGoalsTest {
                                         List.of(
                                                 two,
                                                 new Genes.Statement.Carries(
-                                                        new Allele(locus, "C"), Fraction.WHOLE)),
+                                                        new Allele(locus, "A"), Fraction.WHOLE)),
                                         Optional.empty(),
-                                        List.of())))
+                                        List.of()),
+                                MODEL))
                 .isEqualTo(new Goal.Reading.ThreeAlleles(locus));
     }
 }
