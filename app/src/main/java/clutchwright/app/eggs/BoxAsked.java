@@ -1,5 +1,6 @@
 package clutchwright.app.eggs;
 
+import clutchwright.app.holding.EggRules;
 import clutchwright.app.web.Entry;
 import clutchwright.app.web.Fields;
 import clutchwright.app.web.Form;
@@ -55,14 +56,16 @@ record BoxAsked(
     }
 
     /// The form as it stands at first, with what the address asks put in.
-    static Form filled(Form asked, Formats formats) {
+    static Form filled(Form asked, EggRules rules, Formats formats) {
         var form =
                 Form.EMPTY
                         .with("eggs", "8")
-                        .with("most", "10")
+                        .with("most", Integer.toString(rules.mostInBox()))
                         .with("day", "55")
-                        .with("tub", Tub.MIDDLE.name())
-                        .with("ua", "1.4")
+                        .with(
+                                "tub",
+                                rules.usualBox().isPresent() ? Tub.OWN.name() : Tub.MIDDLE.name())
+                        .with("ua", formats.decimals(rules.box().wattsPerKelvin(), 2))
                         .with("grams", formats.decimals(formats.ofGrams(EmbryoHeat.EGG_GRAMS), 1))
                         .with("set", formats.decimals(formats.ofCelsius(USUAL_SET_CELSIUS), 1))
                         .with("room", formats.decimals(formats.ofCelsius(USUAL_ROOM_CELSIUS), 1));

@@ -43,6 +43,7 @@ record ClutchReading(Clutch clutch, List<Box> boxes) {
                 Expected.of(holding, clutch).map(Expected::cautions).orElse(List.of()),
                 HoldBack.of(holding.knowledge(), clutch),
                 Pipping.of(clutch, felt(holding)),
+                holding.database().read(BoxSplits.Usual::read),
                 KeptSperm.of(holding, clutch),
                 form);
     }

@@ -18,6 +18,7 @@ import java.util.Optional;
 /// @param cautions of the parents and of what can hatch
 /// @param holdBacks what keeping several of its hatchlings is worth, gene by gene
 /// @param pipping when its eggs pip
+/// @param usual what the house does with eggs
 /// @param keptSperm whether any male was with her in time
 /// @param form  of what is to be done with the eggs that are ticked
 public record ClutchView(
@@ -29,6 +30,7 @@ public record ClutchView(
         List<Caution> cautions,
         List<HoldBack> holdBacks,
         Pipping pipping,
+        BoxSplits.Usual usual,
         KeptSperm keptSperm,
         Form form)
         implements View {
@@ -91,12 +93,22 @@ public record ClutchView(
 
     /// What the eggs that stand in no box would come to in one, or several.
     public List<EggBoxView.Split> splits(Formats formats) {
-        return unboxed() == 0 ? List.of() : BoxSplits.usual(unboxed(), formats);
+        return unboxed() == 0 ? List.of() : BoxSplits.usual(unboxed(), usual, formats);
     }
 
     /// At which set point that is.
     public String splitsAt(Formats formats) {
-        return formats.warmth(BoxAsked.USUAL_SET_CELSIUS);
+        return formats.warmth(usual.setCelsius());
+    }
+
+    /// The keeper's rule.
+    public int mostInBox() {
+        return usual.rules().mostInBox();
+    }
+
+    /// In which box that is.
+    public String splitsIn() {
+        return usual.rules().usualBox().isPresent() ? "in your usual box" : "in a tub of 20 litres";
     }
 
     /// Waiting eggs that stand in no box.

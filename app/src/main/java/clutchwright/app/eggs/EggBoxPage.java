@@ -2,6 +2,8 @@ package clutchwright.app.eggs;
 
 import clutchwright.app.eggs.EggBoxView.EggBoxFound;
 import clutchwright.app.eggs.EggBoxView.Hour;
+import clutchwright.app.holding.EggRules;
+import clutchwright.app.holding.Holding;
 import clutchwright.app.web.Entry;
 import clutchwright.app.web.Form;
 import clutchwright.app.web.Preferring;
@@ -14,6 +16,7 @@ import clutchwright.engine.incubation.Celsius;
 import clutchwright.engine.incubation.EggLimits;
 import clutchwright.engine.incubation.EmbryoHeat.Shape;
 import clutchwright.engine.incubation.ThermalMass;
+import clutchwright.records.settings.Settings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,16 +36,19 @@ public class EggBoxPage {
     private static final double BOX_LITRES = 20;
     private static final double LEAST_OXYGEN = 0.19;
 
+    private final Holding holding;
     private final Preferring preferring;
 
-    EggBoxPage(Preferring preferring) {
+    EggBoxPage(Holding holding, Preferring preferring) {
+        this.holding = holding;
         this.preferring = preferring;
     }
 
     @GetMapping("/eggs/box")
     public Reply show(Form query) {
         var formats = new Formats(preferring.preferences());
-        var form = BoxAsked.filled(query, formats);
+        var rules = holding.database().read(tx -> EggRules.read(new Settings(tx)));
+        var form = BoxAsked.filled(query, rules, formats);
         return switch (BoxAsked.read(form, formats)) {
             case Entry.Faulty<BoxAsked>(var faulty) ->
                     Reply.faulty(new EggBoxView(faulty, Optional.empty()));

@@ -139,6 +139,7 @@ public class MeasurePage {
     private MeasureView.Measured measured(
             String name, BoxMeasure measure, BoxMeasure.Result.Found found) {
         var told = found.told();
+        var figure = String.format(Locale.ROOT, "%.2f", told.conductance().wattsPerKelvin());
         var words = ConductanceWords.told(told, found.balance().hours().size());
         return new MeasureView.Measured(
                 name,
@@ -146,11 +147,8 @@ public class MeasurePage {
                 found.notes(),
                 RiseDrawing.draw(
                         found.balance(), 1 / told.conductance().wattsPerKelvin(), words, formats()),
-                "/eggs/box?tub=OWN&ua=%s&eggs=%d"
-                        .formatted(
-                                String.format(
-                                        Locale.ROOT, "%.2f", told.conductance().wattsPerKelvin()),
-                                measure.eggs()));
+                "/eggs/box?tub=OWN&ua=%s&eggs=%d".formatted(figure, measure.eggs()),
+                "/settings/eggs?ua=" + figure);
     }
 
     private static Reply faulty(Form faulty) {

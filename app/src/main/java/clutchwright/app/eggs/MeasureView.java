@@ -15,8 +15,14 @@ public record MeasureView(Form form, Optional<Measured> found) implements View {
 
     /// @param told the figure with its interval
     /// @param takeOver the egg box page with that figure
+    /// @param keep where it becomes the figure of the usual box
     public record Measured(
-            String file, String told, List<String> notes, Markup drawing, String takeOver) {
+            String file,
+            String told,
+            List<String> notes,
+            Markup drawing,
+            String takeOver,
+            String keep) {
 
         public Measured {
             notes = List.copyOf(notes);

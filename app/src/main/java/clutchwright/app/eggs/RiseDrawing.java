@@ -41,7 +41,7 @@ final class RiseDrawing {
                         .raw(
                                 "<svg class=\"box-course\" viewBox=\"0 0 %.0f %.0f\" role=\"img\" aria-label=\"%s\">",
                                 WIDTH, HEIGHT, words);
-        for (double kelvin = 0; kelvin < high; kelvin += high > 1.2 ? 0.5 : 0.25) {
+        for (double kelvin = 0; kelvin < high; kelvin += high > 1.2 ? 0.5 : 0.2) {
             svg.raw(
                     "<line class=\"hairline\" x1=\"%.1f\" x2=\"%.1f\" y1=\"%.1f\" y2=\"%.1f\"/>",
                     LEFT, WIDTH - RIGHT, y(kelvin), y(kelvin));

@@ -1,5 +1,6 @@
 package clutchwright.app.incubators;
 
+import clutchwright.app.holding.EggRules;
 import clutchwright.app.loggers.FeltSoFar;
 import clutchwright.app.wording.Formats;
 import clutchwright.app.wording.SettingWords;
@@ -17,6 +18,7 @@ import clutchwright.records.clutches.Clutch;
 import clutchwright.records.clutches.Clutches;
 import clutchwright.records.incubators.Incubator;
 import clutchwright.records.incubators.Incubators;
+import clutchwright.records.settings.Settings;
 import clutchwright.records.store.Transaction;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -55,11 +57,12 @@ public record BestSetting(
         if (standing.isEmpty()) {
             return Optional.empty();
         }
-        var boxes = standing.stream().map(Standing::shared).toList();
+        var rules = EggRules.read(new Settings(tx));
+        var boxes = standing.stream().map(each -> each.shared(rules.box())).toList();
         try {
             var best = SetPointChoice.of(boxes, EggLimits.WARM_AT);
             var asSet = SetPointChoice.at(boxes, new Celsius(incubator.setPointCelsius()));
-            return Optional.of(of(standing, best, asSet, today, formats));
+            return Optional.of(of(standing, best, asSet, today, rules, formats));
         } catch (ArithmeticException e) {
             return Optional.empty();
         }
@@ -70,6 +73,7 @@ public record BestSetting(
             SetPointChoice best,
             SetPointChoice asSet,
             LocalDate today,
+            EggRules rules,
             Formats formats) {
         var words = new SettingWords(formats);
         var lines = new ArrayList<Line>();
@@ -89,7 +93,7 @@ public record BestSetting(
                 words.decides(decides.box().label(), best.courses().get(best.decides()), today),
                 asSet.warmest().compareTo(EggLimits.WARM_AT) > 0,
                 lines,
-                words.basis());
+                words.basis(rules.box()));
     }
 
     private static double hatching(SetPointChoice choice) {
@@ -150,10 +154,10 @@ public record BestSetting(
 
     private record Standing(Box box, List<InBox> clutches) {
 
-        SharedBox shared() {
+        SharedBox shared(Conductance conductance) {
             return new SharedBox(
                     HEAT,
-                    Conductance.STANDARD,
+                    conductance,
                     EggBox.Pile.STANDARD,
                     clutches.stream()
                             .map(

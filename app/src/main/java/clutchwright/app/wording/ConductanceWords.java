@@ -33,9 +33,9 @@ public final class ConductanceWords {
                         vague.giveOrTakeKelvin())
                 + switch (probe) {
                     case BOX ->
-                            "Lay both sensors side by side for two hours and say --offset, read the incubator's air beside the box, or read later eggs, or longer.";
+                            "Lay both sensors side by side for two hours and say by how much they differ, read the incubator's air beside the box, or read later eggs, or longer.";
                     case EGGS ->
-                            "How eggs pass heat to the air about them is known to a factor of two only: expected a sensor in the box's air, and --probe box.";
+                            "How eggs pass heat to the air about them is known to a factor of two only: expected a sensor in the box’s air.";
                 };
     }
 
@@ -77,7 +77,7 @@ public final class ConductanceWords {
         }
         if (!paired) {
             notes.add(
-                    "The two were not said to have been compared: side by side for two hours and --offset make the interval much smaller.");
+                    "The two were not said to have been compared: lying side by side for two hours, and the difference said, makes the interval much smaller.");
         }
         if (probe == Probe.EGGS) {
             notes.add(

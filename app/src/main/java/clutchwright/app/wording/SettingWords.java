@@ -1,5 +1,6 @@
 package clutchwright.app.wording;
 
+import clutchwright.engine.incubation.Conductance;
 import clutchwright.engine.incubation.EggLimits;
 import clutchwright.engine.incubation.SetPointChoice;
 import clutchwright.engine.incubation.SharedCourse;
@@ -52,9 +53,9 @@ public record SettingWords(Formats formats) {
                         formats.dayOfYear(today.plusDays(Math.round(course.warmestDay()))));
     }
 
-    public String basis() {
-        return "By a model of the eggs’ own heat, the steeper of its two curves, in tubs of 20 litres, eggs of 85 g; how far they are by their logger, or as if at %s. The limit is common practice. Keep a margin, put a probe among the latest eggs, and go by it."
-                .formatted(formats.warmth(31.7));
+    public String basis(Conductance box) {
+        return "By a model of the eggs’ own heat, the steeper of its two curves, in boxes that let out %s W/K, eggs of 85 g; how far they are by their logger, or as if at %s. The limit is common practice. Keep a margin, put a probe among the latest eggs, and go by it."
+                .formatted(formats.decimals(box.wattsPerKelvin(), 2), formats.warmth(31.7));
     }
 
     private String days(double days) {

@@ -209,8 +209,8 @@ class EggsScreenTest extends Browsing {
         assertThat(rows).hasCount(3);
         // Ten at most, so two boxes; alone in one they get the warmest.
         assertThat(rows.nth(1)).containsText("2 boxes: 6 and 6");
-        assertThat(rows.nth(1)).containsText("ten at most");
-        assertThat(rows.nth(0)).not().containsText("ten at most");
+        assertThat(rows.nth(1)).containsText("your rule: 10 at most");
+        assertThat(rows.nth(0)).not().containsText("your rule");
         inspect("eggs-clutch-splits");
         var two = rows.nth(1).locator("td").first().textContent();
 
@@ -223,6 +223,37 @@ class EggsScreenTest extends Browsing {
         page().getByRole(AriaRole.COMBOBOX, button("Box")).fill("EG-S12-1");
         page().getByRole(AriaRole.BUTTON, button("Put into the box")).click();
         assertThat(page().locator("caption")).hasCount(0);
+    }
+
+    @Test
+    void the_keepers_own_rule_and_box_are_kept_and_gone_by() {
+        var clutch = clutch("EG-R12", 12);
+        open("/settings/eggs?ua=2.1");
+        page().getByLabel("Eggs to a box at most").fill("0");
+        page().getByRole(AriaRole.BUTTON, button("Save")).click();
+        assertThat(page().locator("#most-fault")).isVisible();
+        page().getByLabel("Eggs to a box at most").fill("4");
+        page().getByRole(AriaRole.BUTTON, button("Save")).click();
+        assertThat(page().getByRole(AriaRole.STATUS)).containsText("Saved.");
+        assertThat(page().locator("#ua")).hasValue("2.1");
+        inspect("settings-eggs");
+
+        open(path(clutch));
+        var rows = page().locator("table:has(caption:text('12 in no box')) tbody tr");
+        assertThat(rows.nth(2)).containsText("3 boxes: 4, 4 and 4");
+        assertThat(rows.nth(2)).containsText("your rule: 4 at most");
+        assertThat(page().locator("main")).containsText("in your usual box");
+        open("/eggs/box");
+        assertThat(page().locator("#ua")).hasValue("2.1");
+        assertThat(page().locator("#most")).hasValue("4");
+
+        open("/settings/eggs");
+        page().getByLabel("Eggs to a box at most").fill("10");
+        page().locator("#ua").fill("");
+        page().getByRole(AriaRole.BUTTON, button("Save")).click();
+        open("/eggs/box");
+        assertThat(page().locator("#tub")).hasValue("MIDDLE");
+        assertThat(page().locator("#most")).hasValue("10");
     }
 
     @Test

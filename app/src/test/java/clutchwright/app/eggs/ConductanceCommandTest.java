@@ -125,7 +125,7 @@ class ConductanceCommandTest {
     void what_a_file_does_not_tell_is_refused_with_the_reason() throws IOException {
         refused(written(log(QUIET, 4, hour -> true)), "expected 6 steady hours in a row");
         refused(written(log(QUIET, 48, hour -> (int) hour % 5 < 3)), "hours without a reading");
-        refused(written(log(NOISY, 48, hour -> true)), "say --offset");
+        refused(written(log(NOISY, 48, hour -> true)), "by how much they differ");
     }
 
     @Test
