@@ -31,6 +31,8 @@ final class Prospects {
 
     private static final int FEW_UNITS = 3;
 
+    private static final int MOST_OF_AN_ORDER = 5;
+
     /// As unsure may be what an animal has that is kept; see [GenePool#unsure].
     private static final int MOST_UNSURE = 1;
 
@@ -436,24 +438,32 @@ final class Prospects {
                     .max(Comparator.comparingDouble(arrival -> arrival.reached().by(season)))
                     .ifPresent(best -> chosen.add(best.mating()));
         }
-        add(
-                chosen,
-                Comparator.comparingInt(this::seasons).thenComparingDouble(Arrival::clutches),
-                10);
-        add(chosen, Comparator.comparingDouble(Arrival::clutches), 10);
+        add(chosen, Comparator.comparingInt(this::seasons).thenComparingDouble(Arrival::clutches));
+        add(chosen, Comparator.comparingDouble(Arrival::clutches));
         var plans = new LinkedHashSet<RoutePlan>();
         for (var mating : chosen) {
-            var plan = RoutePlan.of(pool, limits, mating);
-            plans.add(plan);
-            plans.add(plan.withSingleFemales());
+            plans.add(RoutePlan.of(pool, limits, mating));
+        }
+        if (!hasFewUnits()) {
+            // Single females were no ways of their own there: the best two without many.
+            arrivals.stream()
+                    .sorted(
+                            Comparator.comparingDouble(
+                                    arrival -> -arrival.reached().by(limits.seasons())))
+                    .limit(2)
+                    .forEach(
+                            best ->
+                                    plans.add(
+                                            RoutePlan.of(pool, limits, best.mating())
+                                                    .withSingleFemales()));
         }
         return List.copyOf(plans);
     }
 
-    private void add(Set<Mating> chosen, Comparator<Arrival> order, int some) {
+    private void add(Set<Mating> chosen, Comparator<Arrival> order) {
         arrivals.stream()
                 .sorted(order)
-                .limit(some)
+                .limit(MOST_OF_AN_ORDER)
                 .forEach(arrival -> chosen.add(arrival.mating()));
     }
 
