@@ -11,6 +11,7 @@ import clutchwright.app.projects.RouteCommand;
 import clutchwright.app.proofs.AuditCommand;
 import clutchwright.app.proofs.ProveCommand;
 import clutchwright.app.season.LayCommand;
+import clutchwright.app.season.PlanCommand;
 import clutchwright.app.season.PredictCommand;
 import clutchwright.app.settings.BackupCommand;
 import clutchwright.app.settings.ExportCommand;
@@ -63,6 +64,7 @@ public final class Clutchwright {
                 .addSubcommand(new AuditCommand(terminal))
                 .addSubcommand(new RouteCommand(terminal))
                 .addSubcommand(new LayCommand(terminal))
+                .addSubcommand(new PlanCommand(terminal))
                 .addSubcommand(new BoxCommand(terminal))
                 .addSubcommand(new ConductanceCommand(terminal))
                 .addSubcommand(new HatchCommand(terminal))

@@ -19,7 +19,7 @@ public final class Bench {
     public static void main(String... names) throws RunnerException, IOException {
         if (names.length == 0) {
             System.out.println(
-                    "Usage: ./bench NAME...   names: cross, collection, calibration, kinship, inference, soak-readings");
+                    "Usage: ./bench NAME...   names: cross, collection, calibration, kinship, inference, plan, soak-readings");
             return;
         }
         if (names[0].equals("calibration")) {
@@ -28,6 +28,10 @@ public final class Bench {
         }
         if (names[0].equals("collection")) {
             CollectionBench.run(10_000, 60, 5);
+            return;
+        }
+        if (names[0].equals("plan")) {
+            PlanBench.run();
             return;
         }
         if (names[0].equals("soak-readings")) {
@@ -50,7 +54,7 @@ public final class Bench {
                     System.err.println(
                             "No measurement '"
                                     + name
-                                    + "'. There are: cross, collection, calibration, kinship, inference, soak-readings");
+                                    + "'. There are: cross, collection, calibration, kinship, inference, plan, soak-readings");
                     System.exit(2);
                 }
             }

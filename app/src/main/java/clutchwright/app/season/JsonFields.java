@@ -3,10 +3,12 @@ package clutchwright.app.season;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.SequencedMap;
 import java.util.Set;
 import java.util.stream.IntStream;
 import tools.jackson.core.JacksonException;
@@ -150,6 +152,33 @@ final class JsonFields {
         }
         fault(at, range(least, most));
         return OptionalDouble.empty();
+    }
+
+    /// Blank where it is missing, which is a fault if it is required.
+    String text(String at, boolean required) {
+        if (!has(root, at)) {
+            if (required) {
+                fault(at, "a text");
+            }
+            return "";
+        }
+        if (!root.at(at).isString() || (required && root.at(at).stringValue().isBlank())) {
+            fault(at, "a text");
+            return "";
+        }
+        return root.at(at).stringValue();
+    }
+
+    /// The numbers of an object by their names; none where there is no object.
+    SequencedMap<String, Double> numbers(String at, double least, double most) {
+        var numbers = new LinkedHashMap<String, Double>();
+        if (has(root, at) && object(root, at)) {
+            for (var name : root.at(at).propertyNames()) {
+                var pointer = at + "/" + name.replace("~", "~0").replace("/", "~1");
+                numbers.put(name, required(root, pointer, least, most));
+            }
+        }
+        return numbers;
     }
 
     /// Not a number where it is missing or wrong, which is a fault.
