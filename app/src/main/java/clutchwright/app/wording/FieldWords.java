@@ -42,6 +42,7 @@ final class FieldWords {
             case RACK -> "the rack";
             case TUB -> "the tub";
             case PHOTO -> "the photo";
+            case PROJECT -> "the project";
             case LOCUS -> "the gene";
             case SETTING -> "the setting";
         };

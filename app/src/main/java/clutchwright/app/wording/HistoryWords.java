@@ -41,7 +41,10 @@ public record HistoryWords(
                     "pairing",
                     "box",
                     "rack",
-                    "room");
+                    "room",
+                    "genes_key",
+                    "project",
+                    "plan");
 
     /// One thing that became different.
     ///
@@ -73,6 +76,10 @@ public record HistoryWords(
                     case "sire_candidate" -> "possible sire";
                     case "health_note" -> "health note";
                     case "overlay_entry" -> "own gene";
+                    case "plan_word" -> "word on a pair";
+                    case "season_plan" -> "season's plan";
+                    case "season_plan_pair" -> "pair of a plan";
+                    case "purchase" -> "animal to buy";
                     default -> entry.table();
                 };
         if (entry.table().equals("animal")) {
@@ -109,7 +116,7 @@ public record HistoryWords(
             case "origin" -> AnimalWords.origin(Origin.How.valueOf(held));
             case "grams" -> formats.weight(Double.parseDouble(held));
             case "taken", "complete", "doubted" -> held.equals("1") ? "yes" : "no";
-            case "state", "fate" -> held.toLowerCase(Locale.ROOT);
+            case "state", "fate", "told", "word" -> held.toLowerCase(Locale.ROOT).replace('_', ' ');
             case "finding" ->
                     entry.table().equals("candling")
                             ? CandlingWords.of(Candling.Finding.valueOf(held))
@@ -144,7 +151,13 @@ public record HistoryWords(
             case "doubted" -> "in doubt";
             case "candidate" -> "may be the sire";
             case "place" -> entry.table().equals("animal") ? "place" : "order";
-            default -> column;
+            case "amount" -> "price";
+            case "later" -> "later price";
+            case "sells" -> "sell a year";
+            case "told" -> "hets are told";
+            case "clutch_worth" -> "worth of a clutch";
+            case "least_clutches" -> "least clutches";
+            default -> column.replace('_', ' ');
         };
     }
 }

@@ -22,6 +22,9 @@ import java.util.Set;
 public final class Animals {
 
     /// What is written of an animal alone, and goes with it.
+    /// What was only thought of goes with the animal.
+    private static final List<String> IN_PLANS = List.of("plan_word", "season_plan_pair");
+
     private static final List<String> ITS_OWN =
             List.of(
                     "statement",
@@ -105,6 +108,10 @@ public final class Animals {
             return Edit.refused(new Problem.StillUsed(uses));
         }
         ITS_OWN.forEach(table -> tx.deleteWhere(table, "animal", id.value()));
+        for (var table : IN_PLANS) {
+            tx.deleteWhere(table, "dam", id.value());
+            tx.deleteWhere(table, "sire", id.value());
+        }
         tx.delete("animal", id.value());
         return new Edit.Saved<>(current.get());
     }
@@ -237,7 +244,8 @@ public final class Animals {
     private SequencedMap<String, Integer> uses(AnimalId id) {
         var uses = new LinkedHashMap<String, Integer>();
         for (var pointing : tx.pointingAt("animal", id.value())) {
-            if (pointing.column().equals("animal") && ITS_OWN.contains(pointing.table())) {
+            var own = pointing.column().equals("animal") && ITS_OWN.contains(pointing.table());
+            if (own || IN_PLANS.contains(pointing.table())) {
                 continue;
             }
             var kind =

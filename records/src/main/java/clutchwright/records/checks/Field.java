@@ -35,6 +35,7 @@ public enum Field {
     RACK,
     TUB,
     PHOTO,
+    PROJECT,
     LOCUS,
     SETTING
 }

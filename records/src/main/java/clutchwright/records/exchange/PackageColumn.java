@@ -19,6 +19,10 @@ record PackageColumn(
         TEXT("string"),
         WORD("string"),
         WHOLE("integer"),
+        /// 0 or more.
+        COUNT("integer"),
+        /// 0 or more.
+        AMOUNT("number"),
         /// Above zero.
         NUMBER("number"),
         /// Of either sign.
@@ -34,7 +38,9 @@ record PackageColumn(
         CLUTCH("string"),
         EGG("string"),
         BOX("string"),
-        INCUBATOR("string");
+        INCUBATOR("string"),
+        PROJECT("string"),
+        PLAN("string");
 
         private final String schemaType;
 

@@ -158,7 +158,15 @@ final class PackageExport {
     }
 
     private void readNames() {
-        for (var kind : List.of(Kind.PAIRING, Kind.CLUTCH, Kind.EGG, Kind.BOX, Kind.INCUBATOR)) {
+        for (var kind :
+                List.of(
+                        Kind.PAIRING,
+                        Kind.CLUTCH,
+                        Kind.EGG,
+                        Kind.BOX,
+                        Kind.INCUBATOR,
+                        Kind.PROJECT,
+                        Kind.PLAN)) {
             names.put(kind, new HashMap<>());
         }
         tx.list(row -> row.number("id"), "select id from pairing order by id")
@@ -185,6 +193,11 @@ final class PackageExport {
         tx.list(
                 row -> put(Kind.INCUBATOR, row.number("id"), row.text("name")),
                 "select id, name from incubator");
+        tx.list(
+                row -> put(Kind.PROJECT, row.number("id"), row.text("name")),
+                "select id, name from project");
+        tx.list(row -> row.number("id"), "select id from season_plan order by id")
+                .forEach(id -> put(Kind.PLAN, id, "L" + (names(Kind.PLAN).size() + 1)));
         var candidates = new ParentageRows(tx, "clutch");
         var ids = List.copyOf(names(Kind.CLUTCH).keySet());
         candidates
@@ -226,12 +239,13 @@ final class PackageExport {
             case TEXT -> row.findText(column.column()).orElse("");
             case DAY -> row.findText(column.column()).orElse("");
             case WORD -> row.text(column.column()).toLowerCase(Locale.ROOT).replace('_', ' ');
-            case WHOLE -> Long.toString(row.number(column.column()));
-            case NUMBER, SIGNED ->
+            case WHOLE, COUNT ->
+                    row.findNumber(column.column()).map(number -> Long.toString(number)).orElse("");
+            case NUMBER, SIGNED, AMOUNT ->
                     row.findReal(column.column()).map(PackageExport::number).orElse("");
             case YES_NO -> row.truth(column.column()) ? "yes" : "no";
             case NAME -> name(table.names().orElseThrow(), row.number("id"));
-            case ANIMAL, PAIRING, CLUTCH, EGG, BOX, INCUBATOR ->
+            case ANIMAL, PAIRING, CLUTCH, EGG, BOX, INCUBATOR, PROJECT, PLAN ->
                     row.findNumber(column.column()).map(id -> name(column.kind(), id)).orElse("");
             case SIRE ->
                     row.findNumber(column.column())

@@ -48,7 +48,9 @@ final class PackageRows {
                         Kind.CLUTCH,
                         Kind.EGG,
                         Kind.BOX,
-                        Kind.INCUBATOR)) {
+                        Kind.INCUBATOR,
+                        Kind.PROJECT,
+                        Kind.PLAN)) {
             ids.put(kind, new HashMap<>());
         }
         new Animals(tx)
@@ -113,6 +115,7 @@ final class PackageRows {
             if (table.table().equals("sensor")) {
                 checkSensor();
             }
+            checkAims();
             if (!faulty) {
                 checkParents();
             }
@@ -134,11 +137,14 @@ final class PackageRows {
                 case TEXT -> filled.put(column.column(), cell);
                 case WORD -> word(column, cell);
                 case WHOLE -> whole(column, cell);
+                case COUNT -> count(column, cell);
                 case NUMBER -> number(column, cell);
+                case AMOUNT -> amount(column, cell);
                 case SIGNED -> signed(column, cell);
                 case YES_NO -> yesNo(column, cell);
                 case DAY -> day(column, cell);
-                case ANIMAL, PAIRING, CLUTCH, EGG, BOX, INCUBATOR -> reference(column, cell);
+                case ANIMAL, PAIRING, CLUTCH, EGG, BOX, INCUBATOR, PROJECT, PLAN ->
+                        reference(column, cell);
                 case SIRE -> sire(column, cell);
                 case NAME -> {}
             }
@@ -180,6 +186,22 @@ final class PackageRows {
             report(
                     new Finding.NotInList(
                             column.heading(), cell, List.of(season ? "1900–2999" : "1, 2, 3 …")));
+        }
+
+        private void count(PackageColumn column, String cell) {
+            if (cell.strip().matches("[0-9]{1,6}")) {
+                filled.put(column.column(), Long.parseLong(cell.strip()));
+            } else {
+                report(new Finding.NotInList(column.heading(), cell, List.of("0, 1, 2 …")));
+            }
+        }
+
+        private void amount(PackageColumn column, String cell) {
+            if (cell.strip().matches("[0-9]{1,9}(\\.[0-9]{1,30})?")) {
+                filled.put(column.column(), Double.parseDouble(cell.strip()));
+            } else {
+                report(new Finding.NotInList(column.heading(), cell, List.of("0 or more")));
+            }
         }
 
         private void number(PackageColumn column, String cell) {
@@ -257,6 +279,40 @@ final class PackageRows {
                                                                 new SireQuestion(
                                                                         cell("sire question"),
                                                                         all))));
+            }
+        }
+
+        /// What the tables of prices, projects and plans hold no row without.
+        private void checkAims() {
+            switch (table.table()) {
+                case "price" -> checkPrice();
+                case "project" -> {
+                    filled.put("name_key", Words.key(cell("project")));
+                    within("clutches", "clutches", 0, 100);
+                    within("eggs", "eggs", 1, 100);
+                    within("hatch_rate", "hatch rate", 0, 1);
+                    within("male_seasons", "male seasons", 1, 60);
+                    within("female_seasons", "female seasons", 1, 60);
+                    within("confidence", "confidence", 0.001, 0.999);
+                    within("seasons", "seasons", 1, 60);
+                }
+                case "season_plan" -> filled.put("name_key", Words.key(cell("name")));
+                case "plan_word" -> {
+                    if ("OVERRULED".equals(filled.get("word")) && cell("reason").isBlank()) {
+                        report(new Finding.NotInList("reason", "", List.of()));
+                    }
+                }
+                default -> {}
+            }
+        }
+
+        private void checkPrice() {
+            filled.put("genes_key", Words.key(cell("genes")));
+            if (blank.contains("sells") != blank.contains("later")) {
+                report(new Finding.NotInList("later", cell("later"), List.of()));
+            }
+            if (filled.get("amount") instanceof Double first) {
+                within("later", "later", 0, first);
             }
         }
 

@@ -208,5 +208,80 @@ record PackageTable(
                                     needed("egg", "egg", Kind.EGG),
                                     needed("date", "made_on", Kind.DAY),
                                     needed("grams", "grams", Kind.NUMBER)),
-                            List.of()));
+                            List.of()),
+                    new PackageTable(
+                            "prices.csv",
+                            "price",
+                            Optional.empty(),
+                            List.of(
+                                    needed("species", "species", Kind.TEXT),
+                                    needed("genes", "genes", Kind.TEXT),
+                                    word("sex", "sex", "any", "female", "male"),
+                                    needed("price", "amount", Kind.AMOUNT),
+                                    optional("sells", "sells", Kind.WHOLE),
+                                    optional("later", "later", Kind.AMOUNT)),
+                            List.of("species", "genes_key", "sex")),
+                    new PackageTable(
+                            "projects.csv",
+                            "project",
+                            Optional.of(Kind.PROJECT),
+                            List.of(
+                                    needed("project", "name", Kind.TEXT),
+                                    needed("species", "species", Kind.TEXT),
+                                    needed("goal", "goal", Kind.TEXT),
+                                    word("told", "told", "by eye", "test clutch", "laboratory"),
+                                    needed("clutches", "clutches", Kind.COUNT),
+                                    needed("eggs", "eggs", Kind.WHOLE),
+                                    needed("hatch rate", "hatch_rate", Kind.NUMBER),
+                                    needed("male seasons", "male_seasons", Kind.WHOLE),
+                                    needed("female seasons", "female_seasons", Kind.WHOLE),
+                                    needed("confidence", "confidence", Kind.NUMBER),
+                                    needed("seasons", "seasons", Kind.WHOLE),
+                                    needed("clutch worth", "clutch_worth", Kind.AMOUNT),
+                                    needed("least clutches", "least_clutches", Kind.COUNT),
+                                    word("state", "state", "open", "done"),
+                                    NOTES),
+                            List.of("name_key")),
+                    new PackageTable(
+                            "purchases.csv",
+                            "purchase",
+                            Optional.empty(),
+                            List.of(
+                                    needed("project", "project", Kind.PROJECT),
+                                    needed("genes", "genes", Kind.TEXT),
+                                    word("sex", "sex", "female", "male"),
+                                    needed("price", "amount", Kind.AMOUNT)),
+                            List.of()),
+                    new PackageTable(
+                            "plan-words.csv",
+                            "plan_word",
+                            Optional.empty(),
+                            List.of(
+                                    needed("season", "season", Kind.WHOLE),
+                                    needed("dam", "dam", Kind.ANIMAL),
+                                    needed("sire", "sire", Kind.ANIMAL),
+                                    word("word", "word", "pinned", "forbidden", "overruled"),
+                                    text("reason", "reason")),
+                            List.of("season", "dam", "sire", "word")),
+                    new PackageTable(
+                            "plans.csv",
+                            "season_plan",
+                            Optional.of(Kind.PLAN),
+                            List.of(
+                                    needed("plan", "", Kind.NAME),
+                                    needed("season", "season", Kind.WHOLE),
+                                    needed("name", "name", Kind.TEXT),
+                                    needed("date", "made_on", Kind.DAY),
+                                    needed("worth", "worth", Kind.SIGNED),
+                                    needed("bound", "bound", Kind.SIGNED)),
+                            List.of("season", "name_key")),
+                    new PackageTable(
+                            "plan-pairs.csv",
+                            "season_plan_pair",
+                            Optional.empty(),
+                            List.of(
+                                    needed("plan", "plan", Kind.PLAN),
+                                    needed("dam", "dam", Kind.ANIMAL),
+                                    needed("sire", "sire", Kind.ANIMAL)),
+                            List.of("plan", "dam")));
 }

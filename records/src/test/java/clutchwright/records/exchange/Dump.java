@@ -168,6 +168,52 @@ final class Dump {
                 "height",
                 "caption");
         add(tx, lines, "overlay_entry", "species", "locus", "written");
+        add(tx, lines, "price", "species", "genes", "genes_key", "sex", "amount", "sells", "later");
+        add(
+                tx,
+                lines,
+                "project",
+                "name",
+                "name_key",
+                "species",
+                "goal",
+                "told",
+                "clutches",
+                "eggs",
+                "hatch_rate",
+                "male_seasons",
+                "female_seasons",
+                "confidence",
+                "seasons",
+                "clutch_worth",
+                "least_clutches",
+                "state",
+                "notes");
+        add(
+                tx,
+                lines,
+                "purchase",
+                "(select name from project x where x.id = t.project)",
+                "genes",
+                "sex",
+                "amount");
+        add(
+                tx,
+                lines,
+                "plan_word",
+                "season",
+                ANIMAL.formatted("dam"),
+                ANIMAL.formatted("sire"),
+                "word",
+                "reason");
+        add(tx, lines, "season_plan", "season", "name", "name_key", "made_on", "worth", "bound");
+        add(
+                tx,
+                lines,
+                "season_plan_pair",
+                "(select season || name from season_plan x where x.id = t.plan)",
+                ANIMAL.formatted("dam"),
+                ANIMAL.formatted("sire"));
         return lines;
     }
 

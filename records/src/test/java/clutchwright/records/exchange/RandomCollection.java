@@ -36,6 +36,15 @@ import clutchwright.records.photos.EggPhotos;
 import clutchwright.records.photos.Photos;
 import clutchwright.records.places.Places;
 import clutchwright.records.places.TubId;
+import clutchwright.records.plans.PlanWord;
+import clutchwright.records.plans.PlanWords;
+import clutchwright.records.plans.Plans;
+import clutchwright.records.plans.Price;
+import clutchwright.records.plans.Prices;
+import clutchwright.records.plans.SavedPlan;
+import clutchwright.records.projects.Project;
+import clutchwright.records.projects.ProjectId;
+import clutchwright.records.projects.Projects;
 import clutchwright.records.statements.Statements;
 import clutchwright.records.statements.Witness;
 import clutchwright.records.store.Transaction;
@@ -128,6 +137,7 @@ final class RandomCollection {
             animal(tx);
         }
         lives(tx);
+        aims(tx);
         breeding(tx);
         return animals.size();
     }
@@ -313,6 +323,64 @@ final class RandomCollection {
                             Questions.ALL_THE_SAME)
                     .theSaved();
         }
+    }
+
+    /// Prices, a project, and a season's plan.
+    private void aims(Transaction tx) {
+        new Prices(tx)
+                .replace(
+                        "python-regius",
+                        List.of(
+                                new Price(
+                                        "python-regius",
+                                        "=Pastel",
+                                        sex(),
+                                        0,
+                                        maybe(new Price.Later(3, 0))),
+                                new Price(
+                                        "python-regius",
+                                        "het Clown",
+                                        Optional.empty(),
+                                        12.5,
+                                        maybe(new Price.Later(12, 2.25)))));
+        for (var i = 0; i < 2; i++) {
+            new Projects(tx)
+                    .add(
+                            new Project(
+                                    new ProjectId(0),
+                                    1,
+                                    "=Project " + i,
+                                    "python-regius",
+                                    "1.1 Clown Piebald",
+                                    one(List.of(Project.Told.values())),
+                                    new Project.Means(i, 6 + i, 0.875, 2, 3, 0.9, 15),
+                                    i * 12.5,
+                                    i,
+                                    one(List.of(Project.State.values())),
+                                    text(),
+                                    List.of(
+                                            new Project.Purchase("Clown", Sex.MALE, 0),
+                                            new Project.Purchase("Clown", Sex.MALE, 250.5))))
+                    .theSaved();
+        }
+        var dams = of(Sex.FEMALE);
+        var sires = of(Sex.MALE);
+        if (dams.isEmpty() || sires.isEmpty()) {
+            return;
+        }
+        var words = new PlanWords(tx);
+        words.say(2027, dams.getFirst(), sires.getFirst(), PlanWord.Word.PINNED, text());
+        words.say(2027, dams.getFirst(), sires.getFirst(), PlanWord.Word.OVERRULED, "-1 of it");
+        words.say(2027, dams.getLast(), sires.getLast(), PlanWord.Word.FORBIDDEN, text());
+        new Plans(tx)
+                .add(
+                        2027,
+                        "+ Plan",
+                        -1.5,
+                        12,
+                        List.of(new SavedPlan.Pair(dams.getFirst(), sires.getFirst())))
+                .theSaved();
+        new Plans(tx).add(2028, "+ Plan", 0, 0, List.of()).theSaved();
     }
 
     private List<AnimalId> of(Sex sex) {

@@ -1,7 +1,10 @@
 package clutchwright.records.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
+import clutchwright.engine.genetics.Sex;
+import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.records.Notebook;
 import clutchwright.records.clutches.Candling;
 import clutchwright.records.clutches.Clutches;
@@ -10,12 +13,22 @@ import clutchwright.records.clutches.Eggs;
 import clutchwright.records.pairings.PairingId;
 import clutchwright.records.pairings.Pairings;
 import clutchwright.records.pairings.SignSeen;
+import clutchwright.records.plans.PlanWord;
+import clutchwright.records.plans.PlanWords;
+import clutchwright.records.plans.Plans;
+import clutchwright.records.plans.Price;
+import clutchwright.records.plans.Prices;
+import clutchwright.records.plans.SavedPlan;
+import clutchwright.records.projects.Project;
+import clutchwright.records.projects.ProjectId;
+import clutchwright.records.projects.Projects;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import javax.sql.DataSource;
 import org.junit.jupiter.api.Test;
@@ -95,6 +108,75 @@ class EarlierSchemaTest {
                 holdsLooks(notebook);
             }
         }
+    }
+
+    @Test
+    void aims_join_what_the_fifth_version_holds(@TempDir Path folder) throws SQLException {
+        var source = new SQLiteDataSource();
+        source.setUrl("jdbc:sqlite:" + folder.resolve("clutchwright.db"));
+        written(source, Dialect.SQLITE, "5", concat(FIRST_VERSION, FOURTH_VERSION));
+
+        try (var notebook = new Notebook(Database.open(folder, Notebook.CLOCK))) {
+            holdsAims(notebook);
+        }
+    }
+
+    @Test
+    void so_do_aims_on_postgresql(@TempDir Path folder) throws IOException, SQLException {
+        try (var server = EmbeddedPostgres.builder().start()) {
+            written(
+                    server.getPostgresDatabase(),
+                    Dialect.POSTGRESQL,
+                    "5",
+                    concat(FIRST_VERSION, FOURTH_VERSION));
+            var url = server.getJdbcUrl("postgres", "postgres");
+
+            try (var notebook = new Notebook(Database.url(url, folder, Notebook.CLOCK))) {
+                holdsAims(notebook);
+            }
+        }
+    }
+
+    private static void holdsAims(Notebook notebook) {
+        assertThat(looks(notebook)).hasSize(3);
+        var pair = new SavedPlan.Pair(new AnimalId(1), new AnimalId(2));
+        var price =
+                new Price(
+                        Notebook.ROYAL,
+                        "Clown",
+                        Optional.of(Sex.FEMALE),
+                        300,
+                        Optional.of(new Price.Later(4, 250)));
+        notebook.write(
+                tx -> {
+                    new Prices(tx).replace(Notebook.ROYAL, List.of(price));
+                    new PlanWords(tx)
+                            .say(2025, pair.dam(), pair.sire(), PlanWord.Word.PINNED, "settled");
+                    return new Plans(tx).add(2025, "First", 900, 901.5, List.of(pair)).theSaved();
+                });
+        assertThat(notebook.list(tx -> new Prices(tx).of(Notebook.ROYAL))).containsExactly(price);
+        assertThat(notebook.list(tx -> new PlanWords(tx).ofSeason(2025))).hasSize(1);
+        assertThat(notebook.list(tx -> new Plans(tx).ofSeason(2025)))
+                .extracting(SavedPlan::bound, SavedPlan::pairs)
+                .containsExactly(tuple(901.5, List.of(pair)));
+        var project =
+                new Project(
+                        new ProjectId(0),
+                        1,
+                        "Aim",
+                        Notebook.ROYAL,
+                        "Clown Piebald",
+                        Project.Told.BY_EYE,
+                        Project.Means.USUAL,
+                        20,
+                        1,
+                        Project.State.OPEN,
+                        "",
+                        List.of(new Project.Purchase("Clown", Sex.MALE, 200)));
+        notebook.write(tx -> new Projects(tx).add(project).theSaved());
+        assertThat(notebook.list(tx -> new Projects(tx).all()))
+                .extracting(Project::means, Project::purchases)
+                .containsExactly(tuple(project.means(), project.purchases()));
     }
 
     private static List<String> concat(List<String> some, List<String> others) {
