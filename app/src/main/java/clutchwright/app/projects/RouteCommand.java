@@ -4,6 +4,7 @@ import clutchwright.app.cli.Exit;
 import clutchwright.app.cli.Pointing;
 import clutchwright.app.cli.Terminal;
 import clutchwright.app.holding.PackageInHand;
+import clutchwright.app.steering.HouseStock;
 import clutchwright.app.wording.ReadingWords;
 import clutchwright.app.wording.RouteWords;
 import clutchwright.engine.notation.GeneLine;
@@ -209,15 +210,9 @@ public final class RouteCommand implements Callable<Integer> {
                 yield switch (Goal.read(genes, lines.catalogue().model())) {
                     case Goal.Reading.Clear(var clear) ->
                             search(Collected.of(read, id, firstYear(), biology()), lines, clear);
-                    case Goal.Reading.NamesNothing() ->
-                            bad("“%s” names no gene to breed for.".formatted(goal));
-                    case Goal.Reading.InDoubt(var name) ->
-                            bad("“%s” is in doubt: a goal is wanted for certain.".formatted(name));
-                    case Goal.Reading.AsksForPhase(var name) ->
-                            bad(
-                                    ("“%s”: on which sex chromosome it sits cannot be asked for;"
-                                                    + " leave the maker out.")
-                                            .formatted(name));
+                    case Goal.Reading.NamesNothing() -> bad(RouteWords.namesNothing(goal));
+                    case Goal.Reading.InDoubt(var name) -> bad(RouteWords.inDoubt(name));
+                    case Goal.Reading.AsksForPhase(var name) -> bad(RouteWords.asksForPhase(name));
                     case Goal.Reading.ThreeAlleles(var locus) ->
                             refuse(new ImpossibleGoal.ThreeAlleles(locus), List.of(), tag -> "");
                 };
@@ -251,7 +246,7 @@ public final class RouteCommand implements Callable<Integer> {
     }
 
     private int firstYear() {
-        return firstSeason.orElseGet(() -> Collected.nextSeason(today()));
+        return firstSeason.orElseGet(() -> HouseStock.nextSeason(today()));
     }
 
     private static LocalDate today() {

@@ -72,6 +72,19 @@ public final class RouteWords {
         };
     }
 
+    public static String namesNothing(String line) {
+        return "“%s” names no gene to breed for.".formatted(line);
+    }
+
+    public static String inDoubt(String name) {
+        return "“%s” is in doubt: a goal is wanted for certain.".formatted(name);
+    }
+
+    public static String asksForPhase(String name) {
+        return "“%s”: on which sex chromosome it sits cannot be asked for; leave the maker out."
+                .formatted(name);
+    }
+
     public static String unsexed(String tag) {
         return "note: %s is not sexed and is left out.".formatted(tag);
     }
