@@ -11,6 +11,7 @@ import clutchwright.engine.season.LayModel.Other;
 import clutchwright.engine.season.LayPriors;
 import clutchwright.engine.season.SeasonYear;
 import clutchwright.engine.season.Sign;
+import clutchwright.records.animals.Animal;
 import clutchwright.records.animals.Animals;
 import clutchwright.records.clutches.Clutches;
 import clutchwright.records.clutches.LaidOn;
@@ -116,6 +117,7 @@ public final class LayOutlook {
                         var expected =
                                 outlook.expected(
                                         dam,
+                                        outlook.today.plusDays(TOGETHER_TO_LAY_DAYS),
                                         hers,
                                         seen,
                                         tried.getOrDefault(dam, 0),
@@ -129,6 +131,31 @@ public final class LayOutlook {
         var sorted = new LinkedHashMap<AnimalId, Expected>();
         found.forEach(each -> sorted.put(each.getKey(), each.getValue()));
         return Collections.unmodifiableSequencedMap(sorted);
+    }
+
+    /// Females that are not paired yet, as if they were this season.
+    ///
+    /// @param season the year in which they would lay
+    public static Map<AnimalId, Expected> ifPaired(
+            Transaction tx, int season, Collection<Animal> dams) {
+        var outlook =
+                new LayOutlook(
+                        tx.today(), LayAssumed.read(new Settings(tx)), new Clutches(tx).days());
+        var tried = new Pairings(tx).seasonsTried();
+        var roughly = LocalDate.of(season, 1, 1).plusDays(Math.round(outlook.anchor) - 1);
+        var expected = new LinkedHashMap<AnimalId, Expected>();
+        for (var dam : dams) {
+            expected.put(
+                    dam.id(),
+                    outlook.expected(
+                            dam.id(),
+                            roughly,
+                            List.of(),
+                            List.of(),
+                            tried.getOrDefault(dam.id(), 0),
+                            dam.hatched().season()));
+        }
+        return expected;
     }
 
     /// The same over all seasons that may be under way.
@@ -164,8 +191,10 @@ public final class LayOutlook {
                                         || clutch.pairing().filter(ids::contains).isPresent());
     }
 
+    /// @param otherwise about when she lays where nothing of her own tells
     private Expected expected(
             AnimalId dam,
+            LocalDate otherwise,
             List<Pairing> hers,
             List<SignSeen> signs,
             int tried,
@@ -178,7 +207,10 @@ public final class LayOutlook {
         var roughly =
                 shed.map(day -> plus(day, priors.shedToLay()))
                         .or(() -> ovulated.map(day -> plus(day, priors.ovulationToLay())))
-                        .orElseGet(() -> together.orElse(today).plusDays(TOGETHER_TO_LAY_DAYS));
+                        .orElseGet(
+                                () ->
+                                        together.map(day -> day.plusDays(TOGETHER_TO_LAY_DAYS))
+                                                .orElse(otherwise));
         var year = SeasonYear.about(roughly, anchor);
         var days = days(dam, year);
         var female =

@@ -13,7 +13,7 @@ import java.util.SequencedSet;
 import java.util.Set;
 
 /// What two parents may hand down, without regard to how often.
-record AtStake(GeneticModel model, ParentGenotype dam, ParentGenotype sire) {
+public record AtStake(GeneticModel model, ParentGenotype dam, ParentGenotype sire) {
 
     /// Loci at which a parent may have anything, in naming order.
     List<LocusId> loci() {

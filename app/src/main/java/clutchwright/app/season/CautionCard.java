@@ -13,7 +13,7 @@ import java.util.ArrayList;
 /// @param basis how well it is agreed upon, and where the words rest
 public record CautionCard(String concern, String animals, String whom, String words, String basis) {
 
-    static CautionCard of(Caution caution, AtStake stake, Formats formats) {
+    public static CautionCard of(Caution caution, AtStake stake, Formats formats) {
         var whom = new ArrayList<String>();
         if (AtStake.mayHave(stake.dam(), caution.parts())) {
             whom.add("the dam");

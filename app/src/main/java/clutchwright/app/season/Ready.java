@@ -22,7 +22,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /// What speaks against pairing two animals now: a word of advice, never a bar.
-final class Ready {
+public final class Ready {
 
     /// A clutch longer ago than that was not last season's.
     private static final int LAST_SEASON_DAYS = 400;
@@ -34,7 +34,7 @@ final class Ready {
 
     /// @param laid all clutches
     /// @param pairings of the season
-    Ready(Holding holding, Transaction tx, List<LaidOn> laid, List<Pairing> pairings) {
+    public Ready(Holding holding, Transaction tx, List<LaidOn> laid, List<Pairing> pairings) {
         this.holding = holding;
         this.tx = tx;
         this.laid = laid;
@@ -62,7 +62,8 @@ final class Ready {
         return sentences;
     }
 
-    private Readiness readiness(Animal animal) {
+    /// Of one animal by itself.
+    public Readiness readiness(Animal animal) {
         var today = holding.today();
         return Readiness.of(
                 new Readiness.Animal(

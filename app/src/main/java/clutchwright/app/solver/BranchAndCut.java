@@ -11,6 +11,7 @@ import com.google.ortools.linearsolver.MPSolverParameters;
 import com.google.ortools.linearsolver.MPVariable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
 /// By SCIP's branch and cut, as OR-Tools carries it. Its native part is loaded when it is first
 // asked.
@@ -23,20 +24,53 @@ public final class BranchAndCut implements IntegerProgramme.Solver {
     private static final double ALL_BUT = 1e-6;
 
     @Override
-    public Answer solve(IntegerProgramme programme, Effort effort) {
+    public Answer solve(IntegerProgramme programme, Effort effort, Consumer<Runnable> stopping) {
         Loader.loadNativeLibraries();
         var solver = MPSolver.createSolver(SCIP);
         if (solver == null) {
             throw new IllegalStateException("the solver is not part of its library");
         }
+        var stop = new Stop(solver);
         try {
-            return solve(solver, programme, effort);
+            stopping.accept(stop);
+            return solve(solver, programme, effort, stop);
         } finally {
+            stop.isPast();
             solver.delete();
         }
     }
 
-    private static Answer solve(MPSolver solver, IntegerProgramme programme, Effort effort) {
+    /// Ends a search from another thread, and does nothing once it is over: the native solver is
+    /// gone then.
+    private static final class Stop implements Runnable {
+
+        private final MPSolver solver;
+        private boolean past;
+        private boolean asked;
+
+        Stop(MPSolver solver) {
+            this.solver = solver;
+        }
+
+        @Override
+        public synchronized void run() {
+            asked = true;
+            if (!past) {
+                solver.interruptSolve();
+            }
+        }
+
+        synchronized void isPast() {
+            past = true;
+        }
+
+        synchronized boolean isAsked() {
+            return asked;
+        }
+    }
+
+    private static Answer solve(
+            MPSolver solver, IntegerProgramme programme, Effort effort, Stop stop) {
         var variables = new ArrayList<MPVariable>();
         var objective = solver.objective();
         objective.setMaximization();
@@ -49,6 +83,9 @@ public final class BranchAndCut implements IntegerProgramme.Solver {
         solver.setTimeLimit(Math.round(effort.seconds() * MILLISECONDS));
         var parameters = new MPSolverParameters();
         parameters.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, effort.gap());
+        if (stop.isAsked()) {
+            return new Answer.OutOfTime();
+        }
         return switch (solver.solve(parameters)) {
             case OPTIMAL, FEASIBLE -> found(solver, variables);
             case INFEASIBLE, UNBOUNDED -> new Answer.Impossible();

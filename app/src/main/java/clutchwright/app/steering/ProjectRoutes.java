@@ -19,6 +19,7 @@ import clutchwright.records.animals.Animals;
 import clutchwright.records.projects.Project;
 import clutchwright.records.projects.ProjectId;
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,6 +29,8 @@ import java.util.stream.Collectors;
 /// The routes to the goals of the house's projects. They are worked out when asked for, and held
 /// until the project changes or the program ends.
 public final class ProjectRoutes {
+
+    private static final Duration LONGEST_WAIT = Duration.ofMinutes(5);
 
     private final Holding holding;
     private final Map<ProjectId, Answer> answers = new ConcurrentHashMap<>();
@@ -85,6 +88,7 @@ public final class ProjectRoutes {
 
     /// Searches anew.
     public Answer search(Project project, SearchWatch watch) {
+        holding.await(LONGEST_WAIT);
         var revision = holding.database().revision();
         var year = HouseStock.nextSeason(holding.today());
         var before = System.nanoTime();

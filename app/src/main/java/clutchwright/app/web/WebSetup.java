@@ -54,6 +54,7 @@ class WebSetup {
                 "catalogue.css",
                 "clutchwright.js",
                 "eggs.css",
+                "plan.css",
                 "eggs.js",
                 "icon.svg",
                 "labels.css",

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SequencedMap;
+import java.util.function.Consumer;
 
 /// A linear programme, some of whose variables are whole: maximise the worth of the variables'
 /// values under linear rows. Plain data, to be solved outside of the engine.
@@ -61,7 +62,13 @@ public record IntegerProgramme(List<Variable> variables, List<Row> rows) {
 
     /// What a solver outside of the engine makes of a programme.
     public interface Solver {
-        Answer solve(IntegerProgramme programme, Effort effort);
+
+        default Answer solve(IntegerProgramme programme, Effort effort) {
+            return solve(programme, effort, _ -> {});
+        }
+
+        /// @param stopping gets what ends it early, with the best found so far
+        Answer solve(IntegerProgramme programme, Effort effort, Consumer<Runnable> stopping);
     }
 
     public sealed interface Answer {
