@@ -42,6 +42,9 @@ public final class LayOutlook {
     /// two years is meant.
     private static final int TOGETHER_TO_LAY_DAYS = 105;
 
+    /// Common practice, no source. It only tells which of two years is meant.
+    private static final int LAY_TO_HATCH_DAYS = 57;
+
     /// A female that has no clutch on record and is younger than that has not laid before.
     private static final int YOUNG_YEARS = 5;
 
@@ -135,14 +138,14 @@ public final class LayOutlook {
 
     /// Females that are not paired yet, as if they were this season.
     ///
-    /// @param season the year in which they would lay
+    /// @param season by the year in which their young would hatch
     public static Map<AnimalId, Expected> ifPaired(
             Transaction tx, int season, Collection<Animal> dams) {
         var outlook =
                 new LayOutlook(
                         tx.today(), LayAssumed.read(new Settings(tx)), new Clutches(tx).days());
         var tried = new Pairings(tx).seasonsTried();
-        var roughly = LocalDate.of(season, 1, 1).plusDays(Math.round(outlook.anchor) - 1);
+        var roughly = outlook.aboutLaying(season);
         var expected = new LinkedHashMap<AnimalId, Expected>();
         for (var dam : dams) {
             expected.put(
@@ -156,6 +159,13 @@ public final class LayOutlook {
                             dam.hatched().season()));
         }
         return expected;
+    }
+
+    /// The house's usual day before a season's clutches hatch: a season is named by the year in
+    /// which they do.
+    private LocalDate aboutLaying(int season) {
+        var day = LocalDate.of(season, 1, 1).plusDays(Math.round(anchor) - 1);
+        return day.plusDays(LAY_TO_HATCH_DAYS).getYear() > season ? day.minusYears(1) : day;
     }
 
     /// The same over all seasons that may be under way.

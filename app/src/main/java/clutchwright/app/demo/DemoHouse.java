@@ -1,6 +1,8 @@
 package clutchwright.app.demo;
 
 import clutchwright.app.holding.LineEntry;
+import clutchwright.app.steering.PlanRules;
+import clutchwright.app.steering.PriceLines;
 import clutchwright.engine.catalogue.Catalogue;
 import clutchwright.engine.genetics.ParentGenotype;
 import clutchwright.engine.notation.GeneLine;
@@ -14,6 +16,9 @@ import clutchwright.records.animals.Particulars;
 import clutchwright.records.animals.Status;
 import clutchwright.records.animals.Tag;
 import clutchwright.records.checks.Questions;
+import clutchwright.records.plans.Price;
+import clutchwright.records.plans.Prices;
+import clutchwright.records.settings.Settings;
 import clutchwright.records.statements.Statements;
 import clutchwright.records.statements.Witness;
 import clutchwright.records.store.Author;
@@ -78,7 +83,18 @@ public final class DemoHouse {
                 NARRATOR,
                 "Millrace: tubs, meals and weights",
                 tx -> new HouseKeeping(tx, random, today).of(kept));
+        database.write(NARRATOR, "Millrace: prices, and how it plans", this::aims);
         database.write(NARRATOR, "Millrace: the incubator", tx -> new WarmCabinet(tx).fill());
+    }
+
+    private List<Price> aims(Transaction tx) {
+        if (new PriceLines(lines, SPECIES).read(Founders.text("prices.txt"))
+                instanceof PriceLines.Read.Understood(var prices)) {
+            new Prices(tx).replace(SPECIES, prices);
+            PlanRules.USUAL.within(30, 20, 220).write(new Settings(tx));
+            return prices;
+        }
+        throw new IllegalStateException("the demo's prices cannot be read");
     }
 
     private Resident found(Transaction tx, Founders.Founder founder) {

@@ -25,17 +25,22 @@ record Founders(List<Founder> all) {
     }
 
     static Founders read() {
-        var file = "/clutchwright/app/demo/founders.txt";
+        return new Founders(
+                text("founders.txt")
+                        .lines()
+                        .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                        .map(Founders::founder)
+                        .toList());
+    }
+
+    /// A file of the invented house.
+    static String text(String name) {
+        var file = "/clutchwright/app/demo/" + name;
         try (var in = Founders.class.getResourceAsStream(file)) {
             if (in == null) {
                 throw new IllegalStateException("the program lacks " + file);
             }
-            var text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            return new Founders(
-                    text.lines()
-                            .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                            .map(Founders::founder)
-                            .toList());
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException("cannot read " + file, e);
         }

@@ -62,13 +62,19 @@ public final class Ready {
         return sentences;
     }
 
+    private Readiness readiness(Animal animal) {
+        return readiness(animal, 0);
+    }
+
     /// Of one animal by itself.
-    public Readiness readiness(Animal animal) {
+    ///
+    /// @param monthsAhead from today to when it is asked about
+    public Readiness readiness(Animal animal, int monthsAhead) {
         var today = holding.today();
         return Readiness.of(
                 new Readiness.Animal(
                         minimum(animal),
-                        months(animal, today),
+                        months(animal, today.plusMonths(monthsAhead)),
                         new Husbandry(tx)
                                 .weights(animal.id()).stream()
                                         .map(

@@ -74,6 +74,19 @@ class BranchAndCutTest {
     }
 
     @Test
+    void whoever_stops_it_before_it_begins_gets_no_plan_and_after_it_is_over_nothing_happens() {
+        var plan = random(new Random(SEED));
+        var stops = new ArrayList<Runnable>();
+
+        var stopped = new BranchAndCut().solve(plan.programme(), EXACT, Runnable::run);
+        var found = new BranchAndCut().solve(plan.programme(), EXACT, stops::add);
+
+        assertThat(stopped).isInstanceOf(Answer.OutOfTime.class);
+        assertThat(found).isInstanceOf(Answer.Found.class);
+        stops.forEach(Runnable::run);
+    }
+
+    @Test
     void what_is_pinned_and_may_not_be_is_impossible() {
         var hindered =
                 new ProposedPairing(

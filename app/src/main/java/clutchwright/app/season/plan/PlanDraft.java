@@ -1,5 +1,6 @@
 package clutchwright.app.season.plan;
 
+import clutchwright.app.steering.PlanRules;
 import clutchwright.app.wording.PlanningWords;
 import clutchwright.engine.genetics.GeneticModel;
 import clutchwright.engine.pedigree.AnimalId;

@@ -3,8 +3,11 @@ package clutchwright.app.season.plan;
 import clutchwright.app.holding.EggRules;
 import clutchwright.app.holding.Holding;
 import clutchwright.app.season.Ready;
+import clutchwright.app.season.Seasons;
 import clutchwright.app.steering.HouseStock;
 import clutchwright.app.steering.LongWork;
+import clutchwright.app.steering.PlanRules;
+import clutchwright.app.steering.PriceLines;
 import clutchwright.app.steering.ProjectRoutes;
 import clutchwright.app.wording.PlanningWords;
 import clutchwright.engine.catalogue.Catalogue;
@@ -51,6 +54,8 @@ final class PlanDrafting {
 
     /// Younger than the least age by more than that they are no matter of this season.
     private static final int SOON_MONTHS = 6;
+
+    private static final int MONTHS = 12;
 
     private static final Duration LONGEST_WAIT = Duration.ofMinutes(5);
 
@@ -177,7 +182,7 @@ final class PlanDrafting {
                     || laid.contains(animal.id())) {
                 continue;
             }
-            if (isFarTooYoung(ready.readiness(animal).findings())) {
+            if (isFarTooYoung(ready.readiness(animal, monthsAhead()).findings())) {
                 tooYoung++;
             } else {
                 grown.add(animal);
@@ -254,24 +259,27 @@ final class PlanDrafting {
     @SuppressWarnings("OptionalUsedAsFieldOrParameterType")
     private PlanAnimal animal(
             Animal animal, Sex as, Ready ready, Optional<PlanAnimal.Laying> laying) {
-        var findings = ready.readiness(animal).findings();
+        var findings = ready.readiness(animal, monthsAhead()).findings();
         return new PlanAnimal(
                 animal,
                 knowledge.asParent(animal.id(), as),
-                findings.stream().filter(PlanDrafting::speaksAgainst).toList(),
+                findings.stream().filter(this::speaksAgainst).toList(),
                 findings.stream().filter(finding -> !speaksAgainst(finding)).toList(),
                 laying);
     }
 
+    /// To the season that is planned, where it is not the one that is under way.
+    private int monthsAhead() {
+        return MONTHS * Math.max(0, season - Seasons.of(holding.today()));
+    }
+
     /// A weight that is missing or old says nothing against an animal, only that it is to be
-    /// weighed.
-    private static boolean speaksAgainst(Finding finding) {
+    /// weighed; and what it weighs now says nothing of a later season.
+    private boolean speaksAgainst(Finding finding) {
         return switch (finding) {
-            case Finding.TooLight _,
-                    Finding.TooYoung _,
-                    Finding.LosingWeight _,
-                    Finding.NotRegained _ ->
-                    true;
+            case Finding.TooYoung _ -> true;
+            case Finding.TooLight _, Finding.LosingWeight _, Finding.NotRegained _ ->
+                    monthsAhead() == 0;
             case Finding.NeverWeighed _, Finding.WeighedLongAgo _, Finding.ManyMates _ -> false;
         };
     }

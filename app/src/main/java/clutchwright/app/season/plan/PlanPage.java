@@ -24,6 +24,7 @@ import clutchwright.records.projects.Projects;
 import clutchwright.records.store.Transaction;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -79,6 +80,7 @@ public class PlanPage {
         return Reply.show(
                 new PlanView(
                         season,
+                        seasons(season),
                         found.ready(),
                         found.plans().stream()
                                 .map(
@@ -91,7 +93,14 @@ public class PlanPage {
                                 .toList(),
                         shown.map(plan -> sheet.shown(plan, draft, found.words(), found.made())),
                         shown.flatMap(
-                                plan -> draft.map(one -> sheet.matrix(plan, one, found.words()))),
+                                plan ->
+                                        draft.map(
+                                                one ->
+                                                        sheet.matrix(
+                                                                plan,
+                                                                one,
+                                                                found.words(),
+                                                                query.has("all", "yes")))),
                         shown.flatMap(
                                 plan ->
                                         draft.flatMap(
@@ -105,6 +114,12 @@ public class PlanPage {
                         stale(season, shown.isPresent(), draft.isPresent()),
                         draft.map(sheet::notReady).orElseGet(List::of),
                         draft.map(sheet::notes).orElseGet(List::of)));
+    }
+
+    /// This one, the next, and the one that is looked at.
+    private List<Integer> seasons(int shown) {
+        var now = Seasons.of(holding.today());
+        return Stream.of(now, now + 1, shown).distinct().sorted().toList();
     }
 
     private String stale(int season, boolean shown, boolean drafted) {

@@ -2,6 +2,7 @@ package clutchwright.app.season.plan;
 
 import clutchwright.app.holding.Holding;
 import clutchwright.app.holding.Written;
+import clutchwright.app.steering.PlanRules;
 import clutchwright.app.web.Entry;
 import clutchwright.app.web.Fields;
 import clutchwright.app.web.Form;

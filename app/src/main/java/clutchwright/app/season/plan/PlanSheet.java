@@ -154,7 +154,10 @@ final class PlanSheet {
                 .formatted(plan.id(), pair.dam(), pair.sire());
     }
 
-    PlanView.Matrix matrix(SavedPlan plan, PlanDraft draft, List<PlanWord> words) {
+    /// @param all with the animals that are not ready, too
+    PlanView.Matrix matrix(SavedPlan plan, PlanDraft draft, List<PlanWord> words, boolean all) {
+        var females = shown(draft.females(), plan, all);
+        var males = shown(draft.males(), plan, all);
         var most =
                 draft.candidates().values().stream()
                         .filter(one -> !draft.isHindered(one))
@@ -162,13 +165,13 @@ final class PlanSheet {
                         .max()
                         .orElse(0);
         return new PlanView.Matrix(
-                draft.males().stream().map(male -> animal(male.id())).toList(),
-                draft.females().stream()
+                males.stream().map(male -> animal(male.id())).toList(),
+                females.stream()
                         .map(
                                 female ->
                                         new PlanView.Line(
                                                 animal(female.id()),
-                                                draft.males().stream()
+                                                males.stream()
                                                         .flatMap(
                                                                 male ->
                                                                         draft
@@ -185,7 +188,30 @@ final class PlanSheet {
                                                                                 plan, draft, one,
                                                                                 words, most))
                                                         .toList()))
-                        .toList());
+                        .toList(),
+                all
+                        ? 0
+                        : draft.females().size()
+                                + draft.males().size()
+                                - females.size()
+                                - males.size());
+    }
+
+    private static List<PlanAnimal> shown(List<PlanAnimal> some, SavedPlan plan, boolean all) {
+        return some.stream()
+                .filter(
+                        animal ->
+                                all
+                                        || animal.against().isEmpty()
+                                        || plan.pairs().stream()
+                                                .anyMatch(
+                                                        pair ->
+                                                                pair.dam().equals(animal.id())
+                                                                        || pair.sire()
+                                                                                .equals(
+                                                                                        animal
+                                                                                                .id())))
+                .toList();
     }
 
     private PlanView.Cell cell(
@@ -208,7 +234,10 @@ final class PlanSheet {
         if (draft.isHindered(one) && !said.contains(Word.OVERRULED)) {
             return new PlanView.Cell("–", "out", PlanningWords.hindered(names), path(plan, pair));
         }
-        var ink = most <= 0 ? 0 : (int) Math.round((INKS - 1) * Math.max(0, one.alone()) / most);
+        var ink =
+                most <= 0
+                        ? 0
+                        : (int) Math.round((INKS - 1) * Math.sqrt(Math.max(0, one.alone()) / most));
         return new PlanView.Cell(
                 worth, "ink-" + ink, PlanningWords.worth(names, worth), path(plan, pair));
     }

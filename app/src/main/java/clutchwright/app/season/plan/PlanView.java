@@ -15,6 +15,7 @@ import java.util.Optional;
 /// @param notes what else is left out, and why
 public record PlanView(
         int season,
+        List<Integer> seasons,
         boolean ready,
         List<Link> plans,
         Optional<Shown> shown,
@@ -26,6 +27,7 @@ public record PlanView(
         implements View {
 
     public PlanView {
+        seasons = List.copyOf(seasons);
         plans = List.copyOf(plans);
         notReady = List.copyOf(notReady);
         notes = List.copyOf(notes);
@@ -78,7 +80,9 @@ public record PlanView(
     public record Other(String tag, String worth, String path) {}
 
     /// Females by males.
-    public record Matrix(List<Animal> males, List<Line> lines) {
+    ///
+    /// @param hidden animals that are not ready, and are not shown
+    public record Matrix(List<Animal> males, List<Line> lines, int hidden) {
 
         public Matrix {
             males = List.copyOf(males);

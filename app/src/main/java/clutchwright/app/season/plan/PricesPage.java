@@ -2,6 +2,7 @@ package clutchwright.app.season.plan;
 
 import clutchwright.app.holding.Holding;
 import clutchwright.app.holding.Written;
+import clutchwright.app.steering.PriceLines;
 import clutchwright.app.web.Form;
 import clutchwright.app.web.Reply;
 import clutchwright.records.plans.Price;

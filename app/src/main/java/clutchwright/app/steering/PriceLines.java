@@ -1,4 +1,4 @@
-package clutchwright.app.season.plan;
+package clutchwright.app.steering;
 
 import clutchwright.app.wording.PriceWords;
 import clutchwright.app.wording.ReadingWords;
@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /// A house's prices as lines of text, one a price: `0.1 Clown: 400; 6 a year, then 250`.
-final class PriceLines {
+public final class PriceLines {
 
     private static final String NUMBER = "([0-9]{1,9}(?:[.,][0-9]{1,2})?)";
     private static final Pattern LINE =
@@ -38,12 +38,12 @@ final class PriceLines {
     private final GeneLine lines;
     private final String species;
 
-    PriceLines(GeneLine lines, String species) {
+    public PriceLines(GeneLine lines, String species) {
         this.lines = lines;
         this.species = species;
     }
 
-    sealed interface Read {
+    public sealed interface Read {
 
         record Understood(List<Price> prices) implements Read {
 
@@ -71,7 +71,7 @@ final class PriceLines {
         record Unclear(String sentence) implements Priced {}
     }
 
-    Read read(String text) {
+    public Read read(String text) {
         var prices = new ArrayList<Price>();
         var faults = new ArrayList<String>();
         var seen = new LinkedHashSet<Priced>();
@@ -171,7 +171,7 @@ final class PriceLines {
 
     /// The list as the engine takes it. A price whose genes the catalogue does not know any more
     /// is left out.
-    PriceList list(List<Price> prices) {
+    public PriceList list(List<Price> prices) {
         var looks = new ArrayList<PriceList.Price>();
         var hets = new LinkedHashMap<Allele, Double>();
         for (var price : prices) {
@@ -199,7 +199,7 @@ final class PriceLines {
     }
 
     /// The lines of a list, as [#read] takes them.
-    static String write(List<Price> prices) {
+    public static String write(List<Price> prices) {
         return prices.stream().map(PriceLines::write).collect(Collectors.joining("\n"));
     }
 

@@ -1,4 +1,4 @@
-package clutchwright.app.season.plan;
+package clutchwright.app.steering;
 
 import clutchwright.records.settings.Settings;
 import java.util.Optional;
@@ -40,6 +40,19 @@ public record PlanRules(
     public static final PlanRules USUAL =
             new PlanRules(
                     Optional.empty(), 0.125, 5, Optional.empty(), Optional.empty(), 12, 0, 60);
+
+    /// The same with limits of its own.
+    public PlanRules within(int mostClutches, int eggBoxes, int youngPlaces) {
+        return new PlanRules(
+                Optional.of(mostClutches),
+                kinship,
+                females,
+                Optional.of(eggBoxes),
+                Optional.of(youngPlaces),
+                placeWeeks,
+                questionWorth,
+                seconds);
+    }
 
     public static PlanRules read(Settings settings) {
         return new PlanRules(
