@@ -18,6 +18,9 @@ import clutchwright.records.animals.Tag;
 import clutchwright.records.checks.Questions;
 import clutchwright.records.plans.Price;
 import clutchwright.records.plans.Prices;
+import clutchwright.records.projects.Project;
+import clutchwright.records.projects.ProjectId;
+import clutchwright.records.projects.Projects;
 import clutchwright.records.settings.Settings;
 import clutchwright.records.statements.Statements;
 import clutchwright.records.statements.Witness;
@@ -92,9 +95,26 @@ public final class DemoHouse {
                 instanceof PriceLines.Read.Understood(var prices)) {
             new Prices(tx).replace(SPECIES, prices);
             PlanRules.USUAL.within(30, 20, 220).write(new Settings(tx));
+            new Projects(tx).add(fourInOne()).theSaved();
             return prices;
         }
         throw new IllegalStateException("the demo's prices cannot be read");
+    }
+
+    private static Project fourInOne() {
+        return new Project(
+                new ProjectId(0),
+                1,
+                "Four in one",
+                SPECIES,
+                "Clown Piebald Desert Ghost Albino",
+                Project.Telling.BY_EYE,
+                new Project.Means(5, 6, 0.93, 2, 3, 0.9, 20),
+                150,
+                1,
+                Project.State.OPEN,
+                "The long one: all four recessives in one animal.",
+                List.of());
     }
 
     private Resident found(Transaction tx, Founders.Founder founder) {

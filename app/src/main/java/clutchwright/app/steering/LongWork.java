@@ -50,6 +50,17 @@ public final class LongWork {
 
         private Watch() {}
 
+        /// How far it is from the end is not known.
+        ///
+        /// @return whether to go on
+        public boolean goOn(String said) {
+            synchronized (guard) {
+                lasting = Optional.empty();
+                state = new State.Running(said, Optional.empty(), stop);
+                return !stop;
+            }
+        }
+
         /// @param share done, 0 to 1
         /// @return whether to go on
         public boolean goOn(String said, double share) {

@@ -3,28 +3,35 @@ package clutchwright.app.steering;
 import clutchwright.app.holding.Holding;
 import clutchwright.app.wording.ReadingWords;
 import clutchwright.app.wording.RouteWords;
+import clutchwright.engine.genetics.GeneticModel;
+import clutchwright.engine.genetics.LocusId;
 import clutchwright.engine.notation.GeneLine;
+import clutchwright.engine.notation.Genes;
 import clutchwright.engine.notation.Reading;
 import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.engine.planning.Biology;
 import clutchwright.engine.planning.Goal;
-import clutchwright.engine.planning.ImpossibleGoal;
+import clutchwright.engine.planning.Route;
 import clutchwright.engine.planning.RouteLimits;
 import clutchwright.engine.planning.RouteSearch;
+import clutchwright.engine.planning.RouteStep;
 import clutchwright.engine.planning.Routes;
 import clutchwright.engine.planning.SearchWatch;
 import clutchwright.engine.planning.Stock;
+import clutchwright.engine.planning.ToldApart;
 import clutchwright.engine.probability.Fraction;
 import clutchwright.records.animals.Animals;
 import clutchwright.records.projects.Project;
 import clutchwright.records.projects.ProjectId;
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /// The routes to the goals of the house's projects. They are worked out when asked for, and held
 /// until the project changes or the program ends.
@@ -49,11 +56,26 @@ public final class ProjectRoutes {
 
     public sealed interface Result {
 
+        /// @param model as hets are told in the project
+        /// @param stock with the animals that could be bought
+        /// @param method how far the search went
+        /// @param runs of each route that was played through
+        /// @param playedRuns of all of them
         /// @param notes of animals that are left out or have to wait
-        record Found(Goal goal, Stock stock, Routes.Found routes, List<String> notes)
+        record Found(
+                Goal goal,
+                GeneticModel model,
+                Stock stock,
+                List<Offered> routes,
+                Routes.Method method,
+                int weighed,
+                int runs,
+                long playedRuns,
+                List<String> notes)
                 implements Result {
 
             public Found {
+                routes = List.copyOf(routes);
                 notes = List.copyOf(notes);
             }
         }
@@ -64,6 +86,31 @@ public final class ProjectRoutes {
             public Refused {
                 notes = List.copyOf(notes);
             }
+        }
+    }
+
+    /// A route, and what is to be bought for it.
+    ///
+    /// @param buys none where the house's own animals do
+    public record Offered(Route route, List<Project.Purchase> buys) {
+
+        public Offered {
+            buys = List.copyOf(buys);
+        }
+
+        public double price() {
+            return buys.stream().mapToDouble(Project.Purchase::amount).sum();
+        }
+
+        private boolean isNoBetterThan(Offered other) {
+            return price() >= other.price()
+                    && route.seasons() >= other.route.seasons()
+                    && route.clutches() >= other.route.clutches()
+                    && route.chance() <= other.route.chance()
+                    && !(price() == other.price()
+                            && route.seasons() == other.route.seasons()
+                            && route.clutches() == other.route.clutches()
+                            && route.chance() == other.route.chance());
         }
     }
 
@@ -104,18 +151,169 @@ public final class ProjectRoutes {
     }
 
     private Result search(Project project, Goal goal, int year, SearchWatch watch) {
-        var biology = biology(project.means());
-        var stock = stock(project.species(), year, biology);
-        var model = holding.catalogue(project.species()).model();
-        return switch (RouteSearch.of(
-                model, goal, stock.stock(), biology, limits(project.means()), watch)) {
-            case Routes.Found found -> new Result.Found(goal, stock.stock(), found, stock.notes());
-            case Routes.Refused(var reason) -> refused(reason, stock);
-        };
+        var biology = biology(project);
+        var house = stock(project.species(), year, biology(project.means()));
+        var model = told(project, goal);
+        var own = search(project, model, goal, house.stock(), biology, watch);
+        if (project.purchases().isEmpty() || !goOn(watch)) {
+            return result(project, goal, model, house, house.stock(), List.of(own));
+        }
+        var more = new ArrayList<>(house.stock().animals());
+        more.addAll(purchased(project));
+        var stock = new Stock(more);
+        return result(
+                project,
+                goal,
+                model,
+                house,
+                stock,
+                List.of(own, search(project, model, goal, stock, biology, watch)));
     }
 
-    private Result refused(ImpossibleGoal reason, HouseStock stock) {
-        return new Result.Refused(RouteWords.of(reason, this::tag), stock.notes());
+    private static boolean goOn(SearchWatch watch) {
+        return watch.goOn(0, 0);
+    }
+
+    private static Routes search(
+            Project project,
+            GeneticModel model,
+            Goal goal,
+            Stock stock,
+            Biology biology,
+            SearchWatch watch) {
+        return RouteSearch.of(model, goal, stock, biology, limits(project.means()), watch);
+    }
+
+    /// Of searches without and with what could be bought.
+    private Result result(
+            Project project,
+            Goal goal,
+            GeneticModel model,
+            HouseStock house,
+            Stock stock,
+            List<Routes> searches) {
+        var offered = new ArrayList<Offered>();
+        var method = Routes.Method.EXHAUSTIVE;
+        var weighed = 0;
+        var played = 0L;
+        for (var routes : searches) {
+            if (routes instanceof Routes.Found found) {
+                found.routes().stream()
+                        .map(route -> new Offered(route, buys(project, route)))
+                        .filter(one -> !offered.contains(one))
+                        .forEach(offered::add);
+                weighed += found.weighed();
+                played += found.playedRuns();
+                if (found.method() == Routes.Method.BEST_FOUND) {
+                    method = Routes.Method.BEST_FOUND;
+                }
+            }
+        }
+        if (offered.isEmpty()) {
+            var refused = (Routes.Refused) searches.getLast();
+            return new Result.Refused(RouteWords.of(refused.reason(), this::tag), house.notes());
+        }
+        return new Result.Found(
+                goal,
+                model,
+                stock,
+                offered.stream()
+                        .filter(one -> offered.stream().noneMatch(one::isNoBetterThan))
+                        .toList(),
+                method,
+                weighed,
+                offered.getFirst().route().runs(),
+                played,
+                house.notes());
+    }
+
+    /// Animals that could be bought have numbers below zero, in the order of the project.
+    private List<Stock.Own> purchased(Project project) {
+        var lines = holding.lines(project.species());
+        var bought = new ArrayList<Stock.Own>();
+        for (var i = 0; i < project.purchases().size(); i++) {
+            var purchase = project.purchases().get(i);
+            if (lines.read(purchase.genes()) instanceof Reading.Understood(var genes, _, _)) {
+                bought.add(
+                        new Stock.Own(
+                                new AnimalId(-1L - i),
+                                purchase.sex(),
+                                lines.asParent(genes, purchase.sex()).parent(),
+                                1));
+            }
+        }
+        return bought;
+    }
+
+    private static List<Project.Purchase> buys(Project project, Route route) {
+        return route.steps().stream()
+                .flatMap(step -> Stream.of(step.dam(), step.sire()))
+                .flatMap(
+                        parent ->
+                                parent instanceof RouteStep.Parent.Own(var animals)
+                                                && isPurchase(animals.getFirst())
+                                        ? Stream.of(animals.getFirst())
+                                        : Stream.empty())
+                .distinct()
+                .map(id -> purchase(project, id))
+                .toList();
+    }
+
+    public static boolean isPurchase(AnimalId id) {
+        return id.value() < 0;
+    }
+
+    /// @throws IndexOutOfBoundsException if it is none of the project's
+    public static Project.Purchase purchase(Project project, AnimalId id) {
+        return project.purchases().get(Math.toIntExact(-1 - id.value()));
+    }
+
+    /// Proven by a first clutch of its own an animal breeds for the project a season later.
+    private static Biology biology(Project project) {
+        var biology = biology(project.means());
+        return project.telling().told() == Project.Told.TEST_CLUTCH
+                ? new Biology(
+                        biology.eggs(),
+                        biology.hatchRate(),
+                        biology.males(),
+                        biology.maleSeasons() + 1,
+                        biology.femaleSeasons() + 1)
+                : biology;
+    }
+
+    private GeneticModel told(Project project, Goal goal) {
+        var model = holding.catalogue(project.species()).model();
+        return project.telling().told() == Project.Told.BY_EYE
+                ? model
+                : ToldApart.at(tested(project, goal), model);
+    }
+
+    /// The loci of the goal at which a test tells; all of them where the keeper names none.
+    private List<LocusId> tested(Project project, Goal goal) {
+        var line = project.telling().tested();
+        if (!line.isBlank()
+                && holding.lines(project.species()).read(line)
+                        instanceof Reading.Understood(var genes, _, _)) {
+            return genes.statements().stream()
+                    .map(Genes.Statement::locus)
+                    .filter(goal.loci()::containsKey)
+                    .distinct()
+                    .toList();
+        }
+        return List.copyOf(goal.loci().keySet());
+    }
+
+    /// What is wrong with a line of genes; blank if nothing is.
+    public String faultOfLine(String species, String line) {
+        return holding.findLines(species)
+                .map(
+                        lines ->
+                                lines.read(line) instanceof Reading.Unclear(var faults, _)
+                                        ? faults.stream()
+                                                .map(ReadingWords::of)
+                                                .collect(Collectors.joining(" "))
+                                        : "")
+                .orElse("");
     }
 
     /// What the house has of a species, as a project sees it.

@@ -6,6 +6,7 @@ public enum Section {
     COLLECTION("Collection", "/collection"),
     SEASON("Season", "/season"),
     EGGS("Eggs", "/eggs"),
+    PROJECTS("Projects", "/projects"),
     PROOFS("Proofs", "/proofs"),
     CATALOGUE("Catalogue", "/catalogue"),
     SETTINGS("Settings", "/settings");

@@ -55,6 +55,7 @@ class WebSetup {
                 "clutchwright.js",
                 "eggs.css",
                 "plan.css",
+                "projects.css",
                 "eggs.js",
                 "icon.svg",
                 "labels.css",

@@ -155,6 +155,7 @@ public record HistoryWords(
             case "later" -> "later price";
             case "sells" -> "sell a year";
             case "told" -> "hets are told";
+            case "test_price" -> "price of a test";
             case "clutch_worth" -> "worth of a clutch";
             case "least_clutches" -> "least clutches";
             default -> column.replace('_', ' ');

@@ -24,7 +24,20 @@ public final class RouteWords {
                     + " from what is there. Before you pair look at the cautions of a pairing"
                     + " (`clutchwright predict`).";
 
+    public static final String GOAL_EXPECTED =
+            "Write what the animal must show or carry at least, such as “Clown Piebald” or “1.1 Clown”.";
+
     private RouteWords() {}
+
+    /// @param number of the line, from 1
+    public static String purchaseLine(int number) {
+        return "Line %d: write 1.0 or 0.1, the genes, a colon and the price, such as “1.0 Clown: 250”."
+                .formatted(number);
+    }
+
+    public static String purchaseLine(int number, String fault) {
+        return "Line %d: %s".formatted(number, fault);
+    }
 
     /// A short name of the reason that stays, for other programs.
     public static String nameOf(ImpossibleGoal reason) {

@@ -53,4 +53,13 @@ public record ParentGenotype(
         more.add(haplotype);
         return new ParentGenotype(loci, more);
     }
+
+    /// Whether it may have an allele of the locus that is not wild.
+    public boolean mayHave(LocusId locus) {
+        var genotypes = loci.get(locus);
+        return genotypes != null
+                && genotypes.outcomes().stream()
+                        .flatMap(genotype -> genotype.alleles().stream())
+                        .anyMatch(allele -> !allele.isWild());
+    }
 }

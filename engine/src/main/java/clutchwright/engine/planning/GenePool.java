@@ -64,6 +64,13 @@ final class GenePool {
                                         && map.maskingOf(form).hides(other));
     }
 
+    /// Loci that the goal does not ask for, at which the stock has what may hide its genes.
+    static List<LocusId> hiding(GeneticModel model, Goal goal, Stock stock) {
+        return relevant(model, goal, stock).stream()
+                .filter(locus -> !goal.loci().containsKey(locus))
+                .toList();
+    }
+
     /// Whether the stock has the alleles for it.
     private static boolean canShow(PhenotypeMap map, Phenotype form, Stock stock) {
         return map.showing(form).stream()

@@ -33,6 +33,8 @@ final class Prospects {
 
     private static final int MOST_OF_AN_ORDER = 5;
 
+    private static final int MOST_PYRAMIDS = 6;
+
     /// As unsure may be what an animal has that is kept; see [GenePool#unsure].
     private static final int MOST_UNSURE = 1;
 
@@ -87,6 +89,20 @@ final class Prospects {
                     .add(own);
         }
         groups.forEach((kind, animals) -> of(kind.sex()).add(owned(kind, animals)));
+        if (hasFewUnits()) {
+            return;
+        }
+        for (var sex : Sex.values()) {
+            var all = List.copyOf(of(sex));
+            of(sex).removeIf(animal -> all.stream().anyMatch(other -> stands(other, animal)));
+        }
+    }
+
+    /// Whether one of the house's animals can stand for another, which then is left aside where
+    /// there are many units.
+    private boolean stands(Acquisition other, Acquisition animal) {
+        return replaces(other, animal)
+                && (other.number() < animal.number() || !replaces(animal, other));
     }
 
     private Owned owned(Kind kind, List<Stock.Own> animals) {
@@ -118,6 +134,7 @@ final class Prospects {
         var dams = List.copyOf(of(Sex.FEMALE));
         var sires = List.copyOf(of(Sex.MALE));
         stacked.addAll(new StackedRoute(this, pool, dams, sires).matings());
+        stacked.addAll(bestOf(new PyramidRoute(this, pool, dams, sires).matings()));
         stacked.forEach(this::arrive);
         for (var dam : dams) {
             for (var sire : sires) {
@@ -136,6 +153,18 @@ final class Prospects {
             release();
             exhaust(weighed + MOST_MORE);
         }
+    }
+
+    /// Those with the most chance in the end, and all of them among what may lead to the goal.
+    private List<Mating> bestOf(List<Mating> pyramids) {
+        pyramids.forEach(this::arrive);
+        return pyramids.stream()
+                .filter(mating -> mating.goalReached().isPresent())
+                .sorted(
+                        Comparator.comparingDouble(
+                                mating -> -mating.goalReached().map(Chances::last).orElse(0.0)))
+                .limit(MOST_PYRAMIDS)
+                .toList();
     }
 
     private void release() {

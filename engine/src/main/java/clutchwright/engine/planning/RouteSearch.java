@@ -13,6 +13,8 @@ import java.util.List;
 /// "Routes".
 public final class RouteSearch {
 
+    private static final int FEW = 4;
+
     private final GeneticModel model;
     private final Goal goal;
     private final Stock stock;
@@ -68,8 +70,9 @@ public final class RouteSearch {
             return new Routes.Refused(refused.get());
         }
         var missing = goal.without(males, females);
-        var pool = new GenePool(model, missing, stock, biology);
-        var prospects = new Prospects(pool, stock, limits, watch);
+        var used = withoutWhoHides();
+        var pool = new GenePool(model, missing, used, biology);
+        var prospects = new Prospects(pool, used, limits, watch);
         prospects.search();
         var plans = prospects.shortlist();
         var played = played(plans);
@@ -80,7 +83,27 @@ public final class RouteSearch {
                 BestRoutes.of(played, limits.confidence()),
                 prospects.isComplete() ? Routes.Method.EXHAUSTIVE : Routes.Method.BEST_FOUND,
                 prospects.weighed(),
-                (long) plans.size() * limits.runs());
+                (long) plans.size() * limits.runs(),
+                stock.animals().stream()
+                        .filter(own -> !used.animals().contains(own))
+                        .map(Stock.Own::id)
+                        .toList());
+    }
+
+    /// Who may have what hides the goal's genes, and is not needed for them, is left aside, as a
+    /// breeder would: else nothing can be read on its descendants, and every gene hangs together
+    /// with every other. A stock of a few animals is taken as it is.
+    private Stock withoutWhoHides() {
+        if (stock.animals().size() <= FEW) {
+            return stock;
+        }
+        var hiding = GenePool.hiding(model, goal, stock);
+        var rest =
+                new Stock(
+                        stock.animals().stream()
+                                .filter(own -> hiding.stream().noneMatch(own.genotype()::mayHave))
+                                .toList());
+        return new Possibility(model, goal, rest, limits).refused().isEmpty() ? rest : stock;
     }
 
     private static int count(List<Stock.Own> animals, Sex sex) {

@@ -1,5 +1,6 @@
 package clutchwright.engine.planning;
 
+import clutchwright.engine.pedigree.AnimalId;
 import java.util.List;
 
 /// What a search for routes came to.
@@ -16,11 +17,18 @@ public sealed interface Routes {
     /// @param routes none is at least as good as another in everything; quickest first
     /// @param weighed how many ways to come by an animal were weighed
     /// @param playedRuns runs of all routes that were played through
-    record Found(List<Route> routes, Method method, int weighed, long playedRuns)
+    /// @param leftAside animals that may have what hides the goal's genes, and were not needed
+    record Found(
+            List<Route> routes,
+            Method method,
+            int weighed,
+            long playedRuns,
+            List<AnimalId> leftAside)
             implements Routes {
 
         public Found {
             routes = List.copyOf(routes);
+            leftAside = List.copyOf(leftAside);
         }
     }
 

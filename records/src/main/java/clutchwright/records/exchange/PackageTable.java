@@ -230,6 +230,8 @@ record PackageTable(
                                     needed("species", "species", Kind.TEXT),
                                     needed("goal", "goal", Kind.TEXT),
                                     word("told", "told", "by eye", "test clutch", "laboratory"),
+                                    text("tested", "tested"),
+                                    needed("test price", "test_price", Kind.AMOUNT),
                                     needed("clutches", "clutches", Kind.COUNT),
                                     needed("eggs", "eggs", Kind.WHOLE),
                                     needed("hatch rate", "hatch_rate", Kind.NUMBER),

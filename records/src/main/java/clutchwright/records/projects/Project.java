@@ -7,7 +7,7 @@ import java.util.List;
 ///
 /// @param species short name of its catalogue
 /// @param goal as the keeper writes it: genes, and how many of which sex
-/// @param told how it is found out what a hatchling carries unseen
+/// @param telling how it is found out what a hatchling carries unseen
 /// @param clutchWorth what a clutch that is a step of it is worth to the keeper beyond its
 ///     hatchlings' price, 0 or more
 /// @param leastClutches that a season's plan is to give it
@@ -18,7 +18,7 @@ public record Project(
         String name,
         String species,
         String goal,
-        Told told,
+        Telling telling,
         Means means,
         double clutchWorth,
         int leastClutches,
@@ -35,6 +35,22 @@ public record Project(
         BY_EYE,
         TEST_CLUTCH,
         LABORATORY
+    }
+
+    /// How it is found out what a hatchling carries unseen.
+    ///
+    /// @param tested genes that the tests tell, as the keeper writes them; blank for all of them
+    /// @param price of one test, in the house's own money
+    public record Telling(Told told, String tested, double price) {
+
+        public static final Telling BY_EYE = new Telling(Told.BY_EYE, "", 0);
+
+        public Telling {
+            tested = tested.strip();
+            if (!(price >= 0 && Double.isFinite(price))) {
+                throw new IllegalArgumentException("a test at " + price);
+            }
+        }
     }
 
     /// What it may use, and what a season brings by nature.

@@ -112,7 +112,9 @@ public final class Projects {
                 .set("name_key", Words.key(project.name()))
                 .set("species", project.species())
                 .set("goal", project.goal())
-                .set("told", project.told())
+                .set("told", project.telling().told())
+                .set("tested", project.telling().tested())
+                .set("test_price", project.telling().price())
                 .set("clutches", means.clutches())
                 .set("eggs", means.eggs())
                 .set("hatch_rate", means.hatchRate())
@@ -134,7 +136,10 @@ public final class Projects {
                 row.text("name"),
                 row.text("species"),
                 row.text("goal"),
-                Project.Told.valueOf(row.text("told")),
+                new Project.Telling(
+                        Project.Told.valueOf(row.text("told")),
+                        row.text("tested"),
+                        row.real("test_price")),
                 new Project.Means(
                         whole(row, "clutches"),
                         whole(row, "eggs"),

@@ -22,6 +22,8 @@ create table project (
     species text not null check (species <> ''),
     goal text not null check (goal <> ''),
     told text not null check (told in ('BY_EYE', 'TEST_CLUTCH', 'LABORATORY')),
+    tested text not null,
+    test_price ${real} not null check (test_price >= 0),
     clutches ${number} not null check (clutches between 0 and 100),
     eggs ${number} not null check (eggs between 1 and 100),
     hatch_rate ${real} not null check (hatch_rate > 0 and hatch_rate <= 1),

@@ -178,6 +178,8 @@ final class Dump {
                 "species",
                 "goal",
                 "told",
+                "tested",
+                "test_price",
                 "clutches",
                 "eggs",
                 "hatch_rate",

@@ -352,7 +352,8 @@ final class RandomCollection {
                                     "=Project " + i,
                                     "python-regius",
                                     "1.1 Clown Piebald",
-                                    one(List.of(Project.Told.values())),
+                                    new Project.Telling(
+                                            one(List.of(Project.Told.values())), text(), i * 2.5),
                                     new Project.Means(i, 6 + i, 0.875, 2, 3, 0.9, 15),
                                     i * 12.5,
                                     i,

@@ -166,7 +166,7 @@ class EarlierSchemaTest {
                         "Aim",
                         Notebook.ROYAL,
                         "Clown Piebald",
-                        Project.Told.BY_EYE,
+                        Project.Telling.BY_EYE,
                         Project.Means.USUAL,
                         20,
                         1,

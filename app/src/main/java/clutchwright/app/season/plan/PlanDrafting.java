@@ -104,7 +104,7 @@ final class PlanDrafting {
         var unsearched = new LinkedHashMap<String, String>();
         var steps = new ArrayList<ProjectStep>();
         for (var project : read.projects()) {
-            if (!watch.goOn(PlanningWords.searching(project.name()), 0)) {
+            if (!watch.goOn(PlanningWords.searching(project.name()))) {
                 return Optional.empty();
             }
             switch (answer(project).result()) {
@@ -112,10 +112,11 @@ final class PlanDrafting {
                         unsearched.put(project.name(), sentence);
                 case ProjectRoutes.Result.Found found -> {
                     var first =
-                            found.routes().routes().stream()
+                            found.routes().stream()
                                     .flatMap(
-                                            route ->
-                                                    ProjectStep.of(project, route.steps()).stream())
+                                            offered ->
+                                                    ProjectStep.of(project, offered.route().steps())
+                                                            .stream())
                                     .distinct()
                                     .toList();
                     if (first.isEmpty()) {
@@ -158,8 +159,7 @@ final class PlanDrafting {
                                         (weighed, found) ->
                                                 watch.goOn(
                                                         PlanningWords.searching(
-                                                                project.name(), weighed, found),
-                                                        0)));
+                                                                project.name(), weighed, found))));
     }
 
     private Read read(Transaction tx) {
