@@ -8,7 +8,7 @@ final class ChanceDrawing {
 
     private static final double WIDTH = 640;
     private static final double HEIGHT = 170;
-    private static final double LEFT = 44;
+    private static final double LEFT = 66;
     private static final double TOP = 10;
     private static final double BOTTOM = 26;
     private static final int MOST_NAMED = 12;

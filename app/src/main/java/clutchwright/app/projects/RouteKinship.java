@@ -1,5 +1,7 @@
 package clutchwright.app.projects;
 
+import clutchwright.app.steering.ProjectRoutes;
+import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.engine.pedigree.Kinship;
 import clutchwright.engine.planning.RouteStep;
 import clutchwright.engine.planning.RouteStep.Parent;
@@ -39,9 +41,16 @@ final class RouteKinship {
                     switch (other) {
                         case Parent.Kept(var second) -> through(second, one);
                         case Parent.Own(var others) ->
-                                stock.between(animals.getFirst(), others.getFirst());
+                                founders(animals.getFirst(), others.getFirst());
                     };
         };
+    }
+
+    /// An animal that would be bought has no ancestors here.
+    private double founders(AnimalId one, AnimalId other) {
+        return ProjectRoutes.isPurchase(one) || ProjectRoutes.isPurchase(other)
+                ? 0
+                : stock.between(one, other);
     }
 
     private double parents(int kept) {

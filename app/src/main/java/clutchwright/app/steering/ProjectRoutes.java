@@ -5,12 +5,14 @@ import clutchwright.app.wording.ReadingWords;
 import clutchwright.app.wording.RouteWords;
 import clutchwright.engine.genetics.GeneticModel;
 import clutchwright.engine.genetics.LocusId;
+import clutchwright.engine.genetics.Sex;
 import clutchwright.engine.notation.GeneLine;
 import clutchwright.engine.notation.Genes;
 import clutchwright.engine.notation.Reading;
 import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.engine.planning.Biology;
 import clutchwright.engine.planning.Goal;
+import clutchwright.engine.planning.ImpossibleGoal;
 import clutchwright.engine.planning.Route;
 import clutchwright.engine.planning.RouteLimits;
 import clutchwright.engine.planning.RouteSearch;
@@ -20,6 +22,7 @@ import clutchwright.engine.planning.SearchWatch;
 import clutchwright.engine.planning.Stock;
 import clutchwright.engine.planning.ToldApart;
 import clutchwright.engine.probability.Fraction;
+import clutchwright.records.animals.Animal;
 import clutchwright.records.animals.Animals;
 import clutchwright.records.projects.Project;
 import clutchwright.records.projects.ProjectId;
@@ -29,6 +32,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -168,6 +172,69 @@ public final class ProjectRoutes {
                 house,
                 stock,
                 List.of(own, search(project, model, goal, stock, biology, watch)));
+    }
+
+    /// The best that the routes to a project's goal come to.
+    ///
+    /// @param chance of having reached it by the last season looked at
+    /// @param year by which the chance is the one asked for; empty where it never is
+    public record Reach(double chance, Optional<Integer> year) {
+
+        public static final Reach NONE = new Reach(0, Optional.empty());
+    }
+
+    /// What the house's animals come to without some, and with one that would be kept. A goal
+    /// that is owned already is reached for certain.
+    @SuppressWarnings("OptionalUsedAsFieldOrParameterType")
+    public Reach reach(
+            Project project, Set<AnimalId> without, Optional<Stock.Own> with, SearchWatch watch) {
+        if (!(goal(project.species(), project.goal()) instanceof GoalRead.Clear(var goal))) {
+            return Reach.NONE;
+        }
+        var year = HouseStock.nextSeason(holding.today());
+        var biology = biology(project);
+        var animals = new ArrayList<Stock.Own>();
+        stock(project.species(), year, biology).stock().animals().stream()
+                .filter(own -> !without.contains(own.id()))
+                .forEach(animals::add);
+        with.ifPresent(animals::add);
+        var found = search(project, told(project, goal), goal, new Stock(animals), biology, watch);
+        return switch (found) {
+            case Routes.Refused(var reason) ->
+                    reason instanceof ImpossibleGoal.AlreadyOwned
+                            ? new Reach(1, Optional.of(year))
+                            : Reach.NONE;
+            case Routes.Found(var all, _, _, _, _) ->
+                    new Reach(
+                            all.stream()
+                                    .mapToDouble(route -> route.chanceBySeason().getLast())
+                                    .max()
+                                    .orElse(0),
+                            all.stream()
+                                    .filter(route -> route.chance() >= project.means().confidence())
+                                    .map(route -> year + route.seasons() - 1)
+                                    .min(Integer::compare));
+        };
+    }
+
+    /// A hatchling as the project would have it, if it is of that sex.
+    public Stock.Own asStock(Project project, Animal animal, Sex sex) {
+        var biology = biology(project);
+        var hatched =
+                animal.hatched()
+                        .span()
+                        .map(span -> span.earliest().getYear())
+                        .orElse(holding.today().getYear());
+        return new Stock.Own(
+                animal.id(),
+                sex,
+                holding.knowledge().asParent(animal.id(), sex),
+                Math.max(
+                        1,
+                        hatched
+                                + biology.seasonsToMaturity(sex)
+                                - HouseStock.nextSeason(holding.today())
+                                + 1));
     }
 
     private static boolean goOn(SearchWatch watch) {

@@ -26,6 +26,62 @@ public record ProjectWords(Formats formats) {
                 java.util.Locale.ENGLISH, "%,d ways weighed, %,d lead there", weighed, routes);
     }
 
+    /// Smaller differences may be chance.
+    private static final double TELLING = 0.01;
+
+    public static String holding(String project, String who, int weighed) {
+        return String.format(
+                java.util.Locale.ENGLISH, "%s with %s: %,d ways weighed", project, who, weighed);
+    }
+
+    public String ifOfSex(Sex sex) {
+        return sex == Sex.MALE ? "if it is a male" : "if it is a female";
+    }
+
+    @SuppressWarnings("OptionalUsedAsFieldOrParameterType")
+    public String price(java.util.Optional<Double> price) {
+        return price.map(
+                        amount ->
+                                "sells for %s by your list"
+                                        .formatted(formats.whole(Math.round(amount))))
+                .orElse("no price on your list");
+    }
+
+    /// @param rise of the chance of the project that gains most
+    public String verdict(double rise, String project) {
+        return rise >= TELLING
+                ? "Hold back for %s: %s points more chance"
+                        .formatted(project, formats.decimals(100 * rise, 1))
+                : "No project gains from it";
+    }
+
+    /// What a project comes to without a hatchling and with it.
+    @SuppressWarnings("OptionalUsedAsFieldOrParameterType")
+    public String gain(
+            String project,
+            double without,
+            double with,
+            java.util.Optional<Integer> yearWithout,
+            java.util.Optional<Integer> yearWith) {
+        var year =
+                yearWith.map(
+                                then ->
+                                        yearWithout
+                                                .map(
+                                                        before ->
+                                                                before.equals(then)
+                                                                        ? "; done by %d either way"
+                                                                                .formatted(then)
+                                                                        : "; done by %d in place of %d"
+                                                                                .formatted(
+                                                                                        then,
+                                                                                        before))
+                                                .orElse("; done by %d".formatted(then)))
+                        .orElse("");
+        return "%s: chance by the last year looked at %s without it, %s with it%s."
+                .formatted(project, Chances.percent(without), Chances.percent(with), year);
+    }
+
     /// What a route takes, as a sentence.
     ///
     /// @param year in which the chance is the one asked for, or the last looked at
@@ -153,8 +209,9 @@ public record ProjectWords(Formats formats) {
         for (var keeping : step.keep()) {
             var each = keeping.perHatchling().value() * means.hatchRate();
             sentences.add(
-                    "%s of the hatchlings are what is kept%s: worked out exactly from what the two parents have. Of %s, each of which hatches at %s, a clutch brings at least one at %s."
+                    "%s: %s of the hatchlings are what is kept%s: worked out exactly from what the two parents have. Of %s, each of which hatches at %s, a clutch brings at least one at %s."
                             .formatted(
+                                    keeping.isGoal() ? "Goal" : "K" + keeping.number(),
                                     Chances.percent(keeping.perHatchling().value()),
                                     keeping.sex().isPresent() ? ", their sex counted in" : "",
                                     formats.count(means.eggs(), "egg", "eggs"),

@@ -5,6 +5,15 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import clutchwright.app.Serving;
 import clutchwright.app.cli.DataFolder;
 import clutchwright.app.holding.Holding;
+import clutchwright.app.holding.Written;
+import clutchwright.engine.genetics.Sex;
+import clutchwright.records.animals.Animals;
+import clutchwright.records.animals.Tag;
+import clutchwright.records.checks.Questions;
+import clutchwright.records.clutches.Clutch;
+import clutchwright.records.clutches.Clutches;
+import clutchwright.records.clutches.Eggs;
+import clutchwright.records.clutches.Hatching;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
@@ -129,6 +138,65 @@ class ProjectsScreenTest extends Browsing {
                         page().locator("section", new Page.LocatorOptions().setHasText("Projects"))
                                 .last())
                 .containsText("from F-1 × M-1");
+    }
+
+    /// A double het daughter of a Clown: the next clutch with a Clown Piebald-carrying mate is a
+    /// generation nearer than without her; her plain brother is no use.
+    @Test
+    void a_hatchling_that_brings_the_goal_nearer_is_to_be_held_back() {
+        var stock = new Stock(house.context().getBean(Holding.class));
+        var fen = stock.female("F-1", "Clown");
+        var moss = stock.male("M-1", "Piebald");
+        var clutch =
+                stock.clutch(
+                        fen,
+                        moss,
+                        house.context().getBean(Holding.class).today().minusDays(90),
+                        2,
+                        0);
+        begin("Two in one", "Clown Piebald");
+        visit("/projects/hold-backs?clutch=" + clutch.id().value());
+        assertThat(page().locator(".empty")).containsText("Name them at the bench first");
+        hatch(clutch, "H-1", Sex.FEMALE);
+        hatch(clutch, "H-2", Sex.MALE);
+        visit("/season/plan/prices");
+        page().getByLabel("One price a line").fill("Normal: 40");
+        button("Save").click();
+
+        visit("/eggs/" + clutch.id().value());
+        page().getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Which to hold back"))
+                .click();
+        inspect("hold-backs-before");
+        page().locator(".head button.main").click();
+        assertThat(page().locator(".projects > li")).hasCount(2);
+        var daughter = page().locator(".projects > li").filter(having("H-1"));
+        assertThat(daughter).containsText("sells for 40");
+        assertThat(daughter).containsText("Two in one: chance by the last year looked at");
+        inspect("hold-backs");
+    }
+
+    private void hatch(Clutch clutch, String tag, Sex sex) {
+        var holding = house.context().getBean(Holding.class);
+        Written.to(
+                holding,
+                "Hatched " + tag,
+                tx -> {
+                    var egg = new Clutches(tx).theClutch(clutch.id()).incubating().getFirst();
+                    var genes = new Stock(holding).genes("Normal");
+                    var hatched =
+                            new Eggs(tx)
+                                    .hatch(
+                                            egg.id(),
+                                            Hatching.of(holding.today(), new Tag(tag))
+                                                    .showing(genes, true),
+                                            Questions.ALL_THE_SAME)
+                                    .theSaved();
+                    var animal = new Animals(tx).byTag(tag).orElseThrow();
+                    new Animals(tx)
+                            .update(animal.with(animal.particulars().withSex(sex)))
+                            .theSaved();
+                    return hatched;
+                });
     }
 
     private void begin(String name, String goal) {
