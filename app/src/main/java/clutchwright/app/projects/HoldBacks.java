@@ -47,15 +47,16 @@ final class HoldBacks {
             gains = List.copyOf(gains);
         }
 
-        double rise() {
-            return gains.stream().mapToDouble(Gain::rise).max().orElse(0);
+        double sooner() {
+            return gains.stream().mapToDouble(Gain::sooner).max().orElse(0);
         }
     }
 
     record Gain(Project project, Reach without, Reach with) {
 
-        double rise() {
-            return with.chance() - without.chance();
+        /// By so many seasons on average.
+        double sooner() {
+            return without.meanSeasons() - with.meanSeasons();
         }
     }
 
@@ -89,7 +90,7 @@ final class HoldBacks {
                 lines.add(line(animal, sex, projects, ids, without, known, watch));
             }
         }
-        lines.sort((a, b) -> Double.compare(b.rise(), a.rise()));
+        lines.sort((a, b) -> Double.compare(b.sooner(), a.sooner()));
         return new Worked(lines, !watch.isStopped());
     }
 
@@ -131,10 +132,10 @@ final class HoldBacks {
             gains.add(
                     new Gain(
                             project,
-                            Optional.ofNullable(without.get(project)).orElse(Reach.NONE),
+                            Optional.ofNullable(without.get(project)).orElseThrow(),
                             with));
         }
-        gains.sort((a, b) -> Double.compare(b.rise(), a.rise()));
+        gains.sort((a, b) -> Double.compare(b.sooner(), a.sooner()));
         return new Line(animal, sex, animal.sex().isPresent(), price(animal, sex), gains);
     }
 

@@ -105,7 +105,7 @@ public class HoldBacksPage {
                                                 words.verdict(
                                                         line.gains().stream()
                                                                 .findFirst()
-                                                                .map(HoldBacks.Gain::rise)
+                                                                .map(HoldBacks.Gain::sooner)
                                                                 .orElse(0.0),
                                                         line.gains().stream()
                                                                 .findFirst()
@@ -123,7 +123,8 @@ public class HoldBacksPage {
                                                                                         .chance(),
                                                                                 gain.without()
                                                                                         .year(),
-                                                                                gain.with().year()))
+                                                                                gain.with().year(),
+                                                                                gain.sooner()))
                                                         .toList()))
                         .toList());
     }

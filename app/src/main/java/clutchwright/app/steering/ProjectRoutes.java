@@ -178,9 +178,12 @@ public final class ProjectRoutes {
     ///
     /// @param chance of having reached it by the last season looked at
     /// @param year by which the chance is the one asked for; empty where it never is
-    public record Reach(double chance, Optional<Integer> year) {
+    /// @param meanSeasons until it is reached; where it is not, all that are looked at count
+    public record Reach(double chance, Optional<Integer> year, double meanSeasons) {
 
-        public static final Reach NONE = new Reach(0, Optional.empty());
+        static Reach none(Project project) {
+            return new Reach(0, Optional.empty(), project.means().seasons());
+        }
     }
 
     /// What the house's animals come to without some, and with one that would be kept. A goal
@@ -189,7 +192,7 @@ public final class ProjectRoutes {
     public Reach reach(
             Project project, Set<AnimalId> without, Optional<Stock.Own> with, SearchWatch watch) {
         if (!(goal(project.species(), project.goal()) instanceof GoalRead.Clear(var goal))) {
-            return Reach.NONE;
+            return Reach.none(project);
         }
         var year = HouseStock.nextSeason(holding.today());
         var biology = biology(project);
@@ -202,8 +205,8 @@ public final class ProjectRoutes {
         return switch (found) {
             case Routes.Refused(var reason) ->
                     reason instanceof ImpossibleGoal.AlreadyOwned
-                            ? new Reach(1, Optional.of(year))
-                            : Reach.NONE;
+                            ? new Reach(1, Optional.of(year), 0)
+                            : Reach.none(project);
             case Routes.Found(var all, _, _, _, _) ->
                     new Reach(
                             all.stream()
@@ -213,8 +216,16 @@ public final class ProjectRoutes {
                             all.stream()
                                     .filter(route -> route.chance() >= project.means().confidence())
                                     .map(route -> year + route.seasons() - 1)
-                                    .min(Integer::compare));
+                                    .min(Integer::compare),
+                            all.stream()
+                                    .mapToDouble(ProjectRoutes::meanSeasons)
+                                    .min()
+                                    .orElse(project.means().seasons()));
         };
+    }
+
+    private static double meanSeasons(Route route) {
+        return route.chanceBySeason().stream().mapToDouble(chance -> 1 - chance).sum();
     }
 
     /// A hatchling as the project would have it, if it is of that sex.

@@ -26,8 +26,8 @@ public record ProjectWords(Formats formats) {
                 java.util.Locale.ENGLISH, "%,d ways weighed, %,d lead there", weighed, routes);
     }
 
-    /// Smaller differences may be chance.
-    private static final double TELLING = 0.01;
+    /// Smaller differences, in seasons, may be chance.
+    private static final double TELLING = 0.1;
 
     public static String holding(String project, String who, int weighed) {
         return String.format(
@@ -47,11 +47,11 @@ public record ProjectWords(Formats formats) {
                 .orElse("no price on your list");
     }
 
-    /// @param rise of the chance of the project that gains most
-    public String verdict(double rise, String project) {
-        return rise >= TELLING
-                ? "Hold back for %s: %s points more chance"
-                        .formatted(project, formats.decimals(100 * rise, 1))
+    /// @param sooner by so many seasons on average, for the project that gains most
+    public String verdict(double sooner, String project) {
+        return sooner >= TELLING
+                ? "Hold back for %s: %s seasons sooner on average"
+                        .formatted(project, formats.decimals(sooner, 1))
                 : "No project gains from it";
     }
 
@@ -62,7 +62,8 @@ public record ProjectWords(Formats formats) {
             double without,
             double with,
             java.util.Optional<Integer> yearWithout,
-            java.util.Optional<Integer> yearWith) {
+            java.util.Optional<Integer> yearWith,
+            double sooner) {
         var year =
                 yearWith.map(
                                 then ->
@@ -78,8 +79,14 @@ public record ProjectWords(Formats formats) {
                                                                                         before))
                                                 .orElse("; done by %d".formatted(then)))
                         .orElse("");
-        return "%s: chance by the last year looked at %s without it, %s with it%s."
-                .formatted(project, Chances.percent(without), Chances.percent(with), year);
+        return "%s: reached %s seasons %s on average; chance by the last year looked at %s without it, %s with it%s."
+                .formatted(
+                        project,
+                        formats.decimals(Math.abs(sooner), 1),
+                        sooner < 0 ? "later" : "sooner",
+                        Chances.percent(without),
+                        Chances.percent(with),
+                        year);
     }
 
     /// What a route takes, as a sentence.

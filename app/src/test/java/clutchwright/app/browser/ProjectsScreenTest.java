@@ -140,13 +140,13 @@ class ProjectsScreenTest extends Browsing {
                 .containsText("from F-1 × M-1");
     }
 
-    /// A double het daughter of a Clown: the next clutch with a Clown Piebald-carrying mate is a
-    /// generation nearer than without her; her plain brother is no use.
+    /// One is what the project is for; her plain brother is no more than what the next clutch
+    /// brings anyway.
     @Test
     void a_hatchling_that_brings_the_goal_nearer_is_to_be_held_back() {
         var stock = new Stock(house.context().getBean(Holding.class));
-        var fen = stock.female("F-1", "Clown");
-        var moss = stock.male("M-1", "Piebald");
+        var fen = stock.female("F-1", "Clown het Piebald");
+        var moss = stock.male("M-1", "Piebald het Clown");
         var clutch =
                 stock.clutch(
                         fen,
@@ -157,10 +157,10 @@ class ProjectsScreenTest extends Browsing {
         begin("Two in one", "Clown Piebald");
         visit("/projects/hold-backs?clutch=" + clutch.id().value());
         assertThat(page().locator(".empty")).containsText("Name them at the bench first");
-        hatch(clutch, "H-1", Sex.FEMALE);
-        hatch(clutch, "H-2", Sex.MALE);
+        hatch(clutch, "H-1", Sex.FEMALE, "Clown Piebald");
+        hatch(clutch, "H-2", Sex.MALE, "Normal");
         visit("/season/plan/prices");
-        page().getByLabel("One price a line").fill("Normal: 40");
+        page().getByLabel("One price a line").fill("Normal: 40\nClown Piebald: 900");
         button("Save").click();
 
         visit("/eggs/" + clutch.id().value());
@@ -170,19 +170,22 @@ class ProjectsScreenTest extends Browsing {
         page().locator(".head button.main").click();
         assertThat(page().locator(".projects > li")).hasCount(2);
         var daughter = page().locator(".projects > li").filter(having("H-1"));
-        assertThat(daughter).containsText("sells for 40");
-        assertThat(daughter).containsText("Two in one: chance by the last year looked at");
+        assertThat(daughter).containsText("sells for 900");
+        assertThat(daughter).containsText("Hold back for Two in one");
+        assertThat(daughter).containsText("Two in one: reached");
+        assertThat(page().locator(".projects > li").last())
+                .containsText("No project gains from it · sells for 40");
         inspect("hold-backs");
     }
 
-    private void hatch(Clutch clutch, String tag, Sex sex) {
+    private void hatch(Clutch clutch, String tag, Sex sex, String seen) {
         var holding = house.context().getBean(Holding.class);
         Written.to(
                 holding,
                 "Hatched " + tag,
                 tx -> {
                     var egg = new Clutches(tx).theClutch(clutch.id()).incubating().getFirst();
-                    var genes = new Stock(holding).genes("Normal");
+                    var genes = new Stock(holding).genes(seen);
                     var hatched =
                             new Eggs(tx)
                                     .hatch(
