@@ -109,7 +109,7 @@ public final class DemoHouse {
                 SPECIES,
                 "Clown Piebald Desert Ghost Albino",
                 Project.Telling.BY_EYE,
-                new Project.Means(5, 6, 0.93, 2, 3, 0.9, 20),
+                new Project.Means(8, 6, 0.93, 2, 3, 0.8, 20),
                 150,
                 1,
                 Project.State.OPEN,

@@ -62,7 +62,7 @@ final class ProjectSheet {
         return switch (answer.result()) {
             case Result.Refused(var sentence, _) -> sentence;
             case Result.Found found -> {
-                var best = found.routes().getFirst();
+                var best = found.routes().get(first(project, found) - 1);
                 yield lead(project, answer, best);
             }
         };
@@ -82,7 +82,12 @@ final class ProjectSheet {
         var answer = routes.last(project);
         var result = answer.map(Answer::result);
         var found = result.filter(Result.Found.class::isInstance).map(Result.Found.class::cast);
-        var shown = found.map(some -> Math.clamp(asked, 1, some.routes().size()));
+        var shown =
+                found.map(
+                        some ->
+                                asked == 0
+                                        ? first(project, some)
+                                        : Math.min(asked, some.routes().size()));
         return new ProjectView(
                 project.id().value(),
                 project.version(),
@@ -101,6 +106,21 @@ final class ProjectSheet {
                 found.map(some -> how(some, answer.orElseThrow())).orElse(""),
                 found.map(ProjectSheet::cautions).orElseGet(List::of),
                 result.map(this::notes).orElseGet(List::of));
+    }
+
+    /// The quickest that reaches the chance asked for; if none does, the likeliest.
+    private static int first(Project project, Result.Found found) {
+        var likeliest = 1;
+        for (var i = 0; i < found.routes().size(); i++) {
+            var chance = found.routes().get(i).route().chance();
+            if (chance >= project.means().confidence()) {
+                return i + 1;
+            }
+            if (chance > found.routes().get(likeliest - 1).route().chance()) {
+                likeliest = i + 1;
+            }
+        }
+        return likeliest;
     }
 
     private List<ProjectView.Choice> choices(Answer answer, Result.Found found, int shown) {

@@ -76,7 +76,7 @@ public class ProjectsPage {
     @GetMapping(PATH + "/{id}")
     public Reply show(@PathVariable long id, Form query) {
         var asked = query.text("route");
-        var number = asked.matches("\\d{1,3}") ? Integer.parseInt(asked) : 1;
+        var number = asked.matches("\\d{1,3}") ? Integer.parseInt(asked) : 0;
         return find(id).<Reply>map(project -> Reply.show(sheet().view(project, number)))
                 .orElseGet(() -> Reply.missing(GONE));
     }

@@ -22,7 +22,7 @@ final class RouteTree {
     private static final double HEAD = 30;
     private static final double GAP = 26;
     private static final double PAD = 10;
-    private static final int LONGEST = 27;
+    private static final int LONGEST = 24;
     private static final double SYMBOL = 5;
 
     private final List<Node> nodes;

@@ -136,9 +136,21 @@ public final class PlanningWords {
                         : keeping.shows().stream()
                                 .map(Phenotype::name)
                                 .collect(Collectors.joining(" "));
+        var hets =
+                keeping.carries().stream()
+                        .map(
+                                held ->
+                                        held.allele().name()
+                                                + (held.chance().isWhole()
+                                                        ? ""
+                                                        : " "
+                                                                + Chances.percent(
+                                                                        held.chance().value())))
+                        .collect(Collectors.joining(", "));
         return keeping.sex()
-                .map(sex -> (sex == Sex.MALE ? "a male " : "a female ") + look)
-                .orElse("a " + look);
+                        .map(sex -> (sex == Sex.MALE ? "a male " : "a female ") + look)
+                        .orElse("a " + look)
+                + (hets.isEmpty() ? "" : " that carries " + hets);
     }
 
     public static String cautioned(long pairs) {

@@ -90,7 +90,7 @@ record PlanOutlook(
     /// What each project is to keep of this season's clutches, at the chance of all pairs that
     /// may bring it together.
     private static List<Kept> kept(PlanDraft draft, List<Candidate> chosen) {
-        record Aim(String project, Object shows, Object sex) {}
+        record Aim(String project, Object shows, Object sex, Object carries) {}
         var kept = new LinkedHashMap<Aim, Kept>();
         for (var one : chosen) {
             for (var step : one.steps()) {
@@ -109,7 +109,11 @@ record PlanOutlook(
                                     .orElse(0.0);
                     var place = k;
                     kept.merge(
-                            new Aim(step.project().name(), keeping.shows(), keeping.sex()),
+                            new Aim(
+                                    step.project().name(),
+                                    keeping.shows(),
+                                    keeping.sex(),
+                                    keeping.carries()),
                             new Kept(step, place, chance, List.of(one.pair())),
                             PlanOutlook::both);
                 }
