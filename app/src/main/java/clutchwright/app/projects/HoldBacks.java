@@ -76,6 +76,9 @@ final class HoldBacks {
                         .filter(project -> project.state() == Project.State.OPEN)
                         .filter(project -> project.species().equals(clutch.species()))
                         .toList();
+        var list =
+                new PriceLines(holding.lines(clutch.species()), clutch.species())
+                        .list(holding.database().read(tx -> new Prices(tx).of(clutch.species())));
         var without = new HashMap<Project, Reach>();
         for (var project : projects) {
             without.put(project, reach(project, ids, Optional.empty(), watch, "before"));
@@ -87,7 +90,7 @@ final class HoldBacks {
                 if (watch.isStopped()) {
                     return new Worked(lines, false);
                 }
-                lines.add(line(animal, sex, projects, ids, without, known, watch));
+                lines.add(line(animal, sex, projects, list, ids, without, known, watch));
             }
         }
         lines.sort((a, b) -> Double.compare(b.sooner(), a.sooner()));
@@ -111,6 +114,7 @@ final class HoldBacks {
             Animal animal,
             Sex sex,
             List<Project> projects,
+            PriceList list,
             Set<AnimalId> clutch,
             Map<Project, Reach> without,
             Map<List<Object>, Reach> known,
@@ -136,19 +140,11 @@ final class HoldBacks {
                             with));
         }
         gains.sort((a, b) -> Double.compare(b.sooner(), a.sooner()));
-        return new Line(animal, sex, animal.sex().isPresent(), price(animal, sex), gains);
+        return new Line(animal, sex, animal.sex().isPresent(), price(list, animal, sex), gains);
     }
 
     /// By what surely shows, and what it carries unseen at its chance.
-    private Optional<Double> price(Animal animal, Sex sex) {
-        var list =
-                holding.database()
-                        .read(
-                                tx ->
-                                        new PriceLines(
-                                                        holding.lines(animal.species()),
-                                                        animal.species())
-                                                .list(new Prices(tx).of(animal.species())));
+    private Optional<Double> price(PriceList list, Animal animal, Sex sex) {
         var model = holding.catalogue(animal.species()).model();
         var held = holding.knowledge().of(animal.id());
         var shows = shows(model, held);

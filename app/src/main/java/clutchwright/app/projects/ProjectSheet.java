@@ -14,8 +14,6 @@ import clutchwright.app.wording.Formats;
 import clutchwright.app.wording.KinshipWords;
 import clutchwright.app.wording.ProjectWords;
 import clutchwright.app.wording.RouteWords;
-import clutchwright.engine.genetics.Caution;
-import clutchwright.engine.genetics.Phenotype;
 import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.engine.planning.Keeping;
 import clutchwright.engine.planning.Route;
@@ -104,7 +102,8 @@ final class ProjectSheet {
                         .orElseGet(List::of),
                 found.map(some -> shown(project, answer.orElseThrow(), some, shown.orElseThrow())),
                 found.map(some -> how(some, answer.orElseThrow())).orElse(""),
-                found.map(ProjectSheet::cautions).orElseGet(List::of),
+                found.map(some -> RouteDocument.cautions(some.model(), some.goal()))
+                        .orElseGet(List::of),
                 result.map(this::notes).orElseGet(List::of));
     }
 
@@ -196,7 +195,9 @@ final class ProjectSheet {
                                             keeping ->
                                                     new RouteTree.Kept(
                                                             keeping.number(),
-                                                            name(keeping) + " " + look(keeping),
+                                                            name(keeping)
+                                                                    + " "
+                                                                    + RouteWords.look(keeping),
                                                             keeping.sex(),
                                                             keeping.isGoal(),
                                                             Optional.ofNullable(
@@ -276,7 +277,7 @@ final class ProjectSheet {
         return route.steps().stream()
                 .flatMap(step -> step.keep().stream())
                 .filter(keeping -> keeping.number() == number)
-                .map(ProjectSheet::look)
+                .map(RouteWords::look)
                 .findFirst()
                 .orElse("");
     }
@@ -301,7 +302,7 @@ final class ProjectSheet {
                 name(keeping),
                 keeping.isGoal(),
                 words.count(keeping),
-                look(keeping),
+                RouteWords.look(keeping),
                 new GeneLineMarkup(
                                 List.of(),
                                 keeping.carries().stream()
@@ -330,37 +331,11 @@ final class ProjectSheet {
         return keeping.isGoal() ? "Goal" : "K" + keeping.number();
     }
 
-    static String look(Keeping keeping) {
-        return keeping.shows().isEmpty()
-                ? Phenotype.NORMAL
-                : keeping.shows().stream().map(Phenotype::name).collect(Collectors.joining(" "));
-    }
-
     private String how(Result.Found found, Answer answer) {
         return RouteWords.method(
                 found.method() == Routes.Method.EXHAUSTIVE ? "exhaustive" : "best found",
                 found.runs(),
                 Math.round(found.playedRuns() / Math.max(1e-3, answer.seconds())));
-    }
-
-    private static List<String> cautions(Result.Found found) {
-        return found.model().cautions().stream()
-                .filter(
-                        caution ->
-                                caution.parts().stream()
-                                        .allMatch(
-                                                part ->
-                                                        found
-                                                                .goal()
-                                                                .loci()
-                                                                .getOrDefault(
-                                                                        part.allele().locus(),
-                                                                        List.of())
-                                                                .stream()
-                                                                .anyMatch(part::holdsFor)))
-                .map(Caution::words)
-                .distinct()
-                .toList();
     }
 
     private List<String> notes(Result result) {

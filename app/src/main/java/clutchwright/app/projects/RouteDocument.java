@@ -146,7 +146,7 @@ record RouteDocument(
     }
 
     /// Of what the goal's animals have.
-    private static List<String> cautions(GeneticModel model, Goal goal) {
+    static List<String> cautions(GeneticModel model, Goal goal) {
         return model.cautions().stream()
                 .filter(caution -> caution.parts().stream().allMatch(part -> concerns(part, goal)))
                 .map(Caution::words)

@@ -38,7 +38,7 @@ public final class WorkDesk implements AutoCloseable {
         begun.work().await(PATIENCE);
         return begun.work().state() instanceof LongWork.State.Over(var going)
                 ? going
-                : Reply.go("/work/" + begun.id());
+                : Reply.go("/progress/" + begun.id());
     }
 
     private record Begun(long id, LongWork work) {}

@@ -18,21 +18,21 @@ public class WorkPage {
         this.desk = desk;
     }
 
-    @GetMapping("/work/{id}")
+    @GetMapping("/progress/{id}")
     public Reply show(@PathVariable long id) {
         return onItsWay(id, false);
     }
 
     /// The bar alone, fetched again and again while it runs.
-    @GetMapping("/work/{id}/bar")
+    @GetMapping("/progress/{id}/bar")
     public Reply bar(@PathVariable long id) {
         return onItsWay(id, true);
     }
 
-    @PostMapping("/work/{id}/stop")
+    @PostMapping("/progress/{id}/stop")
     public Reply stop(@PathVariable long id) {
         desk.find(id).ifPresent(LongWork::stop);
-        return Reply.go("/work/" + id);
+        return Reply.go("/progress/" + id);
     }
 
     private Reply onItsWay(long id, boolean piece) {

@@ -1,6 +1,5 @@
 package clutchwright.app.wording;
 
-import clutchwright.engine.genetics.Phenotype;
 import clutchwright.engine.genetics.Sex;
 import clutchwright.engine.planning.Keeping;
 import clutchwright.records.plans.PlanWord;
@@ -130,12 +129,7 @@ public final class PlanningWords {
 
     /// What a step of a project is to keep.
     public static String keep(Keeping keeping) {
-        var look =
-                keeping.shows().isEmpty()
-                        ? Phenotype.NORMAL
-                        : keeping.shows().stream()
-                                .map(Phenotype::name)
-                                .collect(Collectors.joining(" "));
+        var look = RouteWords.look(keeping);
         var hets =
                 keeping.carries().stream()
                         .map(

@@ -1,7 +1,9 @@
 package clutchwright.app.wording;
 
+import clutchwright.engine.genetics.Phenotype;
 import clutchwright.engine.pedigree.AnimalId;
 import clutchwright.engine.planning.ImpossibleGoal;
+import clutchwright.engine.planning.Keeping;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -83,6 +85,13 @@ public final class RouteWords {
             case ImpossibleGoal.OutOfReach(var seasons) ->
                     "No route was found that has a chance within %d seasons.".formatted(seasons);
         };
+    }
+
+    /// What is seen of what a step keeps.
+    public static String look(Keeping keeping) {
+        return keeping.shows().isEmpty()
+                ? Phenotype.NORMAL
+                : keeping.shows().stream().map(Phenotype::name).collect(Collectors.joining(" "));
     }
 
     public static String namesNothing(String line) {

@@ -2,23 +2,14 @@ package clutchwright.app.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
-import clutchwright.app.Serving;
-import clutchwright.app.cli.DataFolder;
-import clutchwright.app.holding.Holding;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
-import java.net.InetAddress;
-import java.nio.file.Path;
-import java.util.List;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /// The plan of a season in a house of its own: from the price list to pairings that are taken up.
-class PlanScreenTest extends Browsing {
+class PlanScreenTest extends OwnHouse {
 
     private static final String PRICES =
             """
@@ -27,30 +18,6 @@ class PlanScreenTest extends Browsing {
             het Clown: 30
             Normal: 20
             """;
-
-    @TempDir Path folder;
-    private Serving.Running house;
-
-    @BeforeEach
-    void a_house_opens() {
-        var plan =
-                new Serving.Plan(
-                        new DataFolder(folder),
-                        false,
-                        0,
-                        InetAddress.ofLiteral("127.0.0.1"),
-                        List.of());
-        house =
-                switch (Serving.start(plan)) {
-                    case Serving.Running running -> running;
-                    case Serving.Refused(var why) -> throw new IllegalStateException(why);
-                };
-    }
-
-    @AfterEach
-    void it_closes() {
-        house.close();
-    }
 
     @Test
     void an_empty_house_is_told_what_a_plan_needs() {
@@ -79,7 +46,7 @@ class PlanScreenTest extends Browsing {
 
     @Test
     void a_plan_is_worked_out_bent_compared_and_taken_up() {
-        var stock = new Stock(house.context().getBean(Holding.class));
+        var stock = new Stock(holding());
         var fen = stock.female("F-1", "het Clown");
         stock.female("F-2", "Clown");
         stock.female("F-3", "Spider");
@@ -149,7 +116,7 @@ class PlanScreenTest extends Browsing {
 
     @Test
     void what_speaks_against_a_pair_is_overruled_in_writing_or_not_at_all() {
-        var stock = new Stock(house.context().getBean(Holding.class));
+        var stock = new Stock(holding());
         stock.female("F-1", "Spider");
         stock.male("M-1", "Clown");
         visit("/season/plan/prices");
@@ -174,7 +141,7 @@ class PlanScreenTest extends Browsing {
 
     @Test
     void rules_that_make_no_sense_are_refused_and_others_are_kept_to() {
-        var stock = new Stock(house.context().getBean(Holding.class));
+        var stock = new Stock(holding());
         stock.female("F-1", "Clown");
         stock.female("F-2", "Clown");
         stock.male("M-1", "Clown");
@@ -196,10 +163,6 @@ class PlanScreenTest extends Browsing {
         assertThat(page().locator(".weeks .limit")).hasCount(1);
     }
 
-    private void visit(String path) {
-        page().navigate(house.address() + path.substring(1));
-    }
-
     private void workOut() {
         page().getByRole(
                         AriaRole.BUTTON,
@@ -212,16 +175,7 @@ class PlanScreenTest extends Browsing {
         return page().locator(".by-female > li").filter(having(dam));
     }
 
-    private Locator button(String name) {
-        return page().getByRole(
-                        AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
-    }
-
     private static Page.GetByRoleOptions named(String name) {
         return new Page.GetByRoleOptions().setName(name);
-    }
-
-    private static Locator.FilterOptions having(String text) {
-        return new Locator.FilterOptions().setHasText(text);
     }
 }

@@ -2,9 +2,6 @@ package clutchwright.app.browser;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
-import clutchwright.app.Serving;
-import clutchwright.app.cli.DataFolder;
-import clutchwright.app.holding.Holding;
 import clutchwright.app.holding.Written;
 import clutchwright.engine.genetics.Sex;
 import clutchwright.records.animals.Animals;
@@ -14,43 +11,12 @@ import clutchwright.records.clutches.Clutch;
 import clutchwright.records.clutches.Clutches;
 import clutchwright.records.clutches.Eggs;
 import clutchwright.records.clutches.Hatching;
-import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
-import java.net.InetAddress;
-import java.nio.file.Path;
-import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /// Projects in a house of their own: from the empty page to routes, and what they say.
-class ProjectsScreenTest extends Browsing {
-
-    @TempDir Path folder;
-    private Serving.Running house;
-
-    @BeforeEach
-    void a_house_opens() {
-        var plan =
-                new Serving.Plan(
-                        new DataFolder(folder),
-                        false,
-                        0,
-                        InetAddress.ofLiteral("127.0.0.1"),
-                        List.of());
-        house =
-                switch (Serving.start(plan)) {
-                    case Serving.Running running -> running;
-                    case Serving.Refused(var why) -> throw new IllegalStateException(why);
-                };
-    }
-
-    @AfterEach
-    void it_closes() {
-        house.close();
-    }
+class ProjectsScreenTest extends OwnHouse {
 
     @Test
     void an_empty_page_teaches_and_a_faulty_form_names_every_fault() {
@@ -69,7 +35,7 @@ class ProjectsScreenTest extends Browsing {
 
     @Test
     void a_double_visual_is_planned_looked_for_changed_and_removed() {
-        var stock = new Stock(house.context().getBean(Holding.class));
+        var stock = new Stock(holding());
         stock.female("F-1", "Clown");
         stock.male("M-1", "Piebald");
         begin("Two in one", "Clown Piebald");
@@ -114,7 +80,7 @@ class ProjectsScreenTest extends Browsing {
 
     @Test
     void a_goal_that_cannot_be_says_why() {
-        var stock = new Stock(house.context().getBean(Holding.class));
+        var stock = new Stock(holding());
         stock.female("F-1", "Clown");
         begin("Without a male", "Clown Piebald");
         button("Look for routes").click();
@@ -124,7 +90,7 @@ class ProjectsScreenTest extends Browsing {
 
     @Test
     void a_step_of_a_project_counts_in_the_seasons_plan() {
-        var stock = new Stock(house.context().getBean(Holding.class));
+        var stock = new Stock(holding());
         stock.female("F-1", "Clown");
         stock.male("M-1", "Piebald");
         stock.male("M-2", "Pastel");
@@ -144,16 +110,10 @@ class ProjectsScreenTest extends Browsing {
     /// brings anyway.
     @Test
     void a_hatchling_that_brings_the_goal_nearer_is_to_be_held_back() {
-        var stock = new Stock(house.context().getBean(Holding.class));
+        var stock = new Stock(holding());
         var fen = stock.female("F-1", "Clown het Piebald");
         var moss = stock.male("M-1", "Piebald het Clown");
-        var clutch =
-                stock.clutch(
-                        fen,
-                        moss,
-                        house.context().getBean(Holding.class).today().minusDays(90),
-                        2,
-                        0);
+        var clutch = stock.clutch(fen, moss, holding().today().minusDays(90), 2, 0);
         begin("Two in one", "Clown Piebald");
         visit("/projects/hold-backs?clutch=" + clutch.id().value());
         assertThat(page().locator(".empty")).containsText("Name them at the bench first");
@@ -179,7 +139,7 @@ class ProjectsScreenTest extends Browsing {
     }
 
     private void hatch(Clutch clutch, String tag, Sex sex, String seen) {
-        var holding = house.context().getBean(Holding.class);
+        var holding = holding();
         Written.to(
                 holding,
                 "Hatched " + tag,
@@ -214,18 +174,5 @@ class ProjectsScreenTest extends Browsing {
     private void look() {
         page().locator(".head button.main").click();
         assertThat(page().locator(".steps > li").first()).isVisible();
-    }
-
-    private void visit(String path) {
-        page().navigate(house.address() + path.substring(1));
-    }
-
-    private Locator button(String name) {
-        return page().getByRole(
-                        AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name).setExact(true));
-    }
-
-    private static Locator.FilterOptions having(String text) {
-        return new Locator.FilterOptions().setHasText(text);
     }
 }

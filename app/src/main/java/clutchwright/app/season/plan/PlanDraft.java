@@ -14,6 +14,7 @@ import clutchwright.records.plans.PlanWord.Word;
 import clutchwright.records.plans.SavedPlan;
 import clutchwright.records.projects.Project;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -129,6 +130,15 @@ record PlanDraft(
     /// that is not ready, or closer kin than the house allows.
     boolean isHindered(Candidate candidate) {
         return candidate.isHindered() || candidate.kinship() > rules.kinship();
+    }
+
+    /// The pairs of a female that nothing speaks against, what is worth most by itself first.
+    List<Candidate> malesFor(AnimalId dam) {
+        return males.stream()
+                .flatMap(male -> find(new SavedPlan.Pair(dam, male.id())).stream())
+                .filter(one -> !isHindered(one))
+                .sorted(Comparator.comparingDouble(Candidate::alone).reversed())
+                .toList();
     }
 
     static SavedPlan.Pair pair(ProposedPairing proposed) {

@@ -25,7 +25,6 @@ import clutchwright.records.plans.SavedPlan.Pair;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -240,7 +239,7 @@ public class PlanPairPage {
                                                 formats))
                         .toList(),
                 KinshipWords.young(one.kinship()),
-                others(asked, sheet),
+                sheet.others(asked.plan(), pair.dam(), pair, asked.draft(), OTHERS),
                 "/season/predict?damTag="
                         + URLEncoder.encode(one.dam().tag(), StandardCharsets.UTF_8)
                         + "&sireTag="
@@ -340,12 +339,7 @@ public class PlanPairPage {
         var one = asked.candidate();
         var draft = asked.draft();
         var sentences = new ArrayList<String>();
-        var hers =
-                draft.males().stream()
-                        .flatMap(male -> draft.find(new Pair(one.damId(), male.id())).stream())
-                        .filter(other -> !draft.isHindered(other))
-                        .sorted(Comparator.comparingDouble(Candidate::alone).reversed())
-                        .toList();
+        var hers = draft.malesFor(one.damId());
         var place = hers.indexOf(one);
         if (place >= 0) {
             sentences.add(
@@ -408,22 +402,5 @@ public class PlanPairPage {
                             KinshipWords.figure(asked.draft().rules().kinship())));
         }
         return sentences;
-    }
-
-    private static List<PlanView.Other> others(Asked asked, PlanSheet sheet) {
-        var draft = asked.draft();
-        return draft.males().stream()
-                .flatMap(
-                        male -> draft.find(new Pair(asked.candidate().damId(), male.id())).stream())
-                .filter(other -> !other.equals(asked.candidate()) && !draft.isHindered(other))
-                .sorted(Comparator.comparingDouble(Candidate::alone).reversed())
-                .limit(OTHERS)
-                .map(
-                        other ->
-                                new PlanView.Other(
-                                        other.sire().tag(),
-                                        sheet.money(other.alone()),
-                                        PlanSheet.path(asked.plan(), other.pair())))
-                .toList();
     }
 }

@@ -14,7 +14,6 @@ import clutchwright.records.plans.SavedPlan;
 import clutchwright.records.plans.SavedPlan.Pair;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -91,7 +90,7 @@ final class PlanSheet {
                 found.map(one -> KinshipWords.figure(one.kinship())).orElse(""),
                 words(pair, words, made),
                 path(plan, pair),
-                draft.map(one -> others(plan, pair.dam(), pair, one)).orElseGet(List::of));
+                draft.map(one -> others(plan, pair.dam(), pair, one, OTHERS)).orElseGet(List::of));
     }
 
     private PlanView.Row alone(SavedPlan plan, PlanAnimal female, PlanDraft draft) {
@@ -105,15 +104,14 @@ final class PlanSheet {
                 "",
                 List.of(),
                 "",
-                others(plan, female.id(), new Pair(female.id(), female.id()), draft));
+                others(plan, female.id(), new Pair(female.id(), female.id()), draft, OTHERS));
     }
 
-    private List<PlanView.Other> others(SavedPlan plan, AnimalId dam, Pair but, PlanDraft draft) {
-        return draft.males().stream()
-                .flatMap(male -> draft.find(new Pair(dam, male.id())).stream())
-                .filter(one -> !one.pair().equals(but) && !draft.isHindered(one))
-                .sorted(Comparator.comparingDouble(Candidate::alone).reversed())
-                .limit(OTHERS)
+    /// Her next best males by what each pair is worth by itself.
+    List<PlanView.Other> others(SavedPlan plan, AnimalId dam, Pair but, PlanDraft draft, int most) {
+        return draft.malesFor(dam).stream()
+                .filter(one -> !one.pair().equals(but))
+                .limit(most)
                 .map(
                         one ->
                                 new PlanView.Other(
